@@ -1,0 +1,57 @@
+package dev.underprop.client;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.sun.net.httpserver.HttpServer;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** The bodies are UTF-8 whatever the charset of the platform, which this module's tests set to US-ASCII. */
+class CharsetTest {
+    private static final String TITLE = "6\u2032 \u2248 1.83 m";
+
+    private final HttpServer server = listen();
+
+    @BeforeEach
+    void start() {
+        byte[] body = ("{\"type\":\"/problems/stopping\",\"status\":503,\"title\":\"" + TITLE + "\"}")
+                .getBytes(StandardCharsets.UTF_8);
+        server.createContext("/", exchange -> {
+            exchange.getResponseHeaders().add("Content-Type", "application/problem+json");
+            exchange.sendResponseHeaders(503, body.length);
+            exchange.getResponseBody().write(body);
+            exchange.close();
+        });
+        server.start();
+    }
+
+    @AfterEach
+    void stop() {
+        server.stop(0);
+    }
+
+    @Test
+    void problemKeepsItsLetters() {
+        ApiClient client = new ApiClient();
+        client.updateBaseUri("http://localhost:" + server.getAddress().getPort());
+
+        assertThatThrownBy(() -> new HealthApi(client).checkLiveness())
+                .isInstanceOfSatisfying(
+                        ApiException.class, e -> assertThat(e.getResponseBody()).contains(TITLE));
+    }
+
+    private static HttpServer listen() {
+        try {
+            return HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
