@@ -1,0 +1,206 @@
+package dev.underprop.engine.statics;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A joist brought down to the deflections at its contacts: stiffness and loads with the slopes condensed out. Done once;
+ * what depends on which contacts are closed is in {@link JoistReduction}.
+ */
+final class CondensedJoist {
+
+    /** What a contact of the joist rests on. */
+    enum Support {
+        RIGID_GROUND,
+        SPRING_GROUND,
+        CARRIER
+    }
+
+    private static final double[] NONE = {};
+
+    private final int[] contacts;
+    private final Support[] supports;
+    private final double[] stiffness;
+    private final double[] gaps;
+    private final double[] k;
+    private final double[][] loads;
+    private final double scale;
+    private final Map<Long, JoistReduction> reductions = new HashMap<>();
+
+    CondensedJoist(Frame frame, int joist, List<UnitLoad> units) {
+        this.contacts = contactsOf(frame, joist);
+        int n = contacts.length;
+        double[] at = new double[n];
+        this.supports = new Support[n];
+        this.stiffness = new double[n];
+        this.gaps = new double[n];
+        for (int i = 0; i < n; i++) {
+            Contact contact = frame.contacts().get(contacts[i]);
+            at[i] = place(frame, contact);
+            supports[i] = support(contact);
+            stiffness[i] = contact.stiffness();
+            gaps[i] = contact.gap();
+            if (i > 0 && at[i] - at[i - 1] < Tolerance.SAME_PLACE) {
+                throw new IllegalArgumentException("two contacts of one joist at one place");
+            }
+        }
+        double ei = frame.joists().get(joist).rigidity();
+        double span = n < 2 ? 1 : at[n - 1] - at[0];
+        this.scale = ei / (span * span * span);
+        this.k = new double[n * n];
+        this.loads = new double[units.size()][];
+        Arrays.fill(loads, NONE);
+        if (n > 0) {
+            condense(new NodedBeam(at, ei), joist, units);
+        }
+    }
+
+    private void condense(NodedBeam beam, int joist, List<UnitLoad> units) {
+        int n = contacts.length;
+        double[] kvs = new double[n * n];
+        double[] kss = new double[n * n];
+        for (int e = 0; e < n - 1; e++) {
+            addElement(beam, e, kvs, kss);
+        }
+        Dense slopes = new Dense(kss, n, 1);
+        double[] column = new double[n];
+        for (int j = 0; j < n; j++) {
+            for (int i = 0; i < n; i++) {
+                column[i] = kvs[j * n + i];
+            }
+            slopes.solve(column);
+            for (int i = 0; i < n; i++) {
+                for (int m = 0; m < n; m++) {
+                    k[i * n + j] -= n == 1 ? 0 : kvs[i * n + m] * column[m];
+                }
+            }
+        }
+        for (int u = 0; u < units.size(); u++) {
+            loads[u] = condenseLoad(beam, joist, units.get(u), slopes, kvs);
+        }
+    }
+
+    private void addElement(NodedBeam beam, int e, double[] kvs, double[] kss) {
+        int n = contacts.length;
+        double h = beam.length(e);
+        double b = beam.rigidity() / h;
+        int f = e + 1;
+        double shear = 12 * b / (h * h);
+        k[e * n + e] += shear;
+        k[f * n + f] += shear;
+        k[e * n + f] -= shear;
+        k[f * n + e] -= shear;
+        double turn = 6 * b / h;
+        kvs[e * n + e] += turn;
+        kvs[e * n + f] += turn;
+        kvs[f * n + e] -= turn;
+        kvs[f * n + f] -= turn;
+        kss[e * n + e] += 4 * b;
+        kss[f * n + f] += 4 * b;
+        kss[e * n + f] += 2 * b;
+        kss[f * n + e] += 2 * b;
+    }
+
+    private double[] condenseLoad(NodedBeam beam, int joist, UnitLoad unit, Dense slopes, double[] kvs) {
+        int n = contacts.length;
+        double[] nodal = NONE;
+        for (UnitLoad.Piece piece : unit.pieces()) {
+            if (piece.member() == joist) {
+                nodal = nodal.length == 0 ? new double[2 * n] : nodal;
+                beam.addLoad(piece, nodal);
+            }
+        }
+        if (nodal.length == 0) {
+            return NONE;
+        }
+        double[] moments = new double[n];
+        double[] forces = new double[n];
+        for (int i = 0; i < n; i++) {
+            forces[i] = nodal[2 * i];
+            moments[i] = nodal[2 * i + 1];
+        }
+        if (n > 1) {
+            slopes.solve(moments);
+            for (int i = 0; i < n; i++) {
+                for (int m = 0; m < n; m++) {
+                    forces[i] -= kvs[i * n + m] * moments[m];
+                }
+            }
+        }
+        return forces;
+    }
+
+    private static int[] contactsOf(Frame frame, int joist) {
+        List<Contact> all = frame.contacts();
+        return java.util.stream.IntStream.range(0, all.size())
+                .filter(c -> joistOf(all.get(c)) == joist)
+                .boxed()
+                .sorted(java.util.Comparator.comparingDouble(c -> place(frame, all.get(c))))
+                .mapToInt(Integer::intValue)
+                .toArray();
+    }
+
+    private static int joistOf(Contact contact) {
+        if (contact instanceof Contact.OnGround seat) {
+            return seat.joist();
+        }
+        return contact instanceof Contact.OnCarrier seat ? seat.joist() : -1;
+    }
+
+    private static double place(Frame frame, Contact contact) {
+        if (contact instanceof Contact.OnGround seat) {
+            return seat.y();
+        }
+        return frame.carriers().get(((Contact.OnCarrier) contact).carrier()).y();
+    }
+
+    private static Support support(Contact contact) {
+        if (contact instanceof Contact.OnCarrier) {
+            return Support.CARRIER;
+        }
+        return Double.isInfinite(contact.stiffness()) ? Support.RIGID_GROUND : Support.SPRING_GROUND;
+    }
+
+    int size() {
+        return contacts.length;
+    }
+
+    int contact(int i) {
+        return contacts[i];
+    }
+
+    Support support(int i) {
+        return supports[i];
+    }
+
+    double stiffness(int i) {
+        return stiffness[i];
+    }
+
+    double gap(int i) {
+        return gaps[i];
+    }
+
+    double k(int i, int j) {
+        return k[i * contacts.length + j];
+    }
+
+    double scale() {
+        return scale;
+    }
+
+    /** Load at each contact from a unit load; empty when the unit does not touch this joist. */
+    double[] load(int unit) {
+        return unit < loads.length ? loads[unit] : NONE;
+    }
+
+    /** The joist with the contacts of the mask closed (bit i = i-th contact along the joist). */
+    JoistReduction reduce(long mask, double regular) {
+        if (regular > 0) {
+            return new JoistReduction(this, mask, regular);
+        }
+        return reductions.computeIfAbsent(mask, m -> new JoistReduction(this, m, 0));
+    }
+}

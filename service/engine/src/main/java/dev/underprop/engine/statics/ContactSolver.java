@@ -1,0 +1,183 @@
+package dev.underprop.engine.statics;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Finds, for any combination of unit loads, which contacts press and with what force.
+ *
+ * <p>The answer is the minimum of potential energy with contacts that only push (a convex quadratic programme). Within
+ * one contact state the response is linear, so every state is factorised once, answers for the unit loads once, and a
+ * case is a sum that is then verified: closed contacts must press, open ones must be clear. Where the sum fails, all
+ * offending contacts change at once (primal-dual active set; M. Hintermüller, K. Ito, K. Kunisch, SIAM J. Optim. 13, 2002)
+ * and the sum is verified in the next state. When a state comes back, the least-index rule of K. G. Murty (Linear
+ * Complementarity, Linear and Nonlinear Programming, 1988, ch. 4; both from memory) changes one contact at a time on the
+ * structure held by weak springs, for which it must end; its state is then verified on the true structure. A case for
+ * which no state verifies within the bound is {@code NOT_SETTLED}, never passed on as an answer.
+ *
+ * <p>Not safe for use by several threads at once; make one for each.
+ */
+public final class ContactSolver {
+
+    /** States tried by the fast rule before the sure one takes over; floors settle in two to six. */
+    private static final int FAST_CHANGES = 30;
+
+    /** Weak springs of the sure rule, as part of the members' own stiffness: far below, yet above rounding. */
+    private static final double WEAK = 1e-7;
+
+    private final Assembly assembly;
+    private final Map<BitSet, ContactState> states = new HashMap<>();
+    private final List<ContactState> settled = new ArrayList<>();
+    private final BitSet fastened = new BitSet();
+    private final int contacts;
+    private ContactState current;
+    private int solves;
+
+    /**
+     * @param frame the structure
+     * @param units the loads that cases combine
+     */
+    public ContactSolver(Frame frame, List<UnitLoad> units) {
+        this.assembly = new Assembly(frame, units);
+        this.contacts = frame.contacts().size();
+        BitSet start = new BitSet();
+        for (int c = 0; c < contacts; c++) {
+            Contact contact = frame.contacts().get(c);
+            fastened.set(c, contact.fastened());
+            start.set(c, contact.fastened() || contact.gap() <= 0);
+        }
+        this.current = state(start);
+    }
+
+    /** Number of contact states factorised so far. */
+    public int factorised() {
+        return solves;
+    }
+
+    /** Solves one case, starting from the state the last case ended in. */
+    public Solution solve(LoadCase loadCase) {
+        ContactState state = current;
+        double[] values = combine(state, loadCase);
+        BitSet wrong = wrong(state, values, loadCase);
+        if (wrong.isEmpty()) {
+            return accept(loadCase, state, values, 0);
+        }
+        for (ContactState known : settled) {
+            double[] tried = combine(known, loadCase);
+            if (known != state && wrong(known, tried, loadCase).isEmpty()) {
+                return accept(loadCase, known, tried, 1);
+            }
+        }
+        return search(loadCase, state, values, wrong);
+    }
+
+    private Solution search(LoadCase loadCase, ContactState from, double[] at, BitSet firstWrong) {
+        ContactState state = from;
+        double[] values = at;
+        BitSet wrong = firstWrong;
+        Set<BitSet> seen = new HashSet<>();
+        int changes = 0;
+        while (changes < FAST_CHANGES && seen.add(state.closed())) {
+            BitSet next = (BitSet) state.closed().clone();
+            next.xor(wrong);
+            state = state(next);
+            changes++;
+            values = combine(state, loadCase);
+            wrong = wrong(state, values, loadCase);
+            if (wrong.isEmpty()) {
+                return accept(loadCase, state, values, changes);
+            }
+        }
+        return searchOneByOne(loadCase, state.closed(), changes);
+    }
+
+    private Solution searchOneByOne(LoadCase loadCase, BitSet from, int before) {
+        BitSet closed = (BitSet) from.clone();
+        int bound = 200 + 40 * contacts;
+        int changes = before;
+        while (changes < bound) {
+            ContactState held = new ContactState(assembly, closed, WEAK);
+            solves++;
+            changes++;
+            BitSet wrong = wrong(held, combine(held, loadCase), loadCase);
+            if (wrong.isEmpty()) {
+                break;
+            }
+            closed.flip(wrong.nextSetBit(0));
+        }
+        ContactState state = state(closed);
+        double[] values = combine(state, loadCase);
+        if (wrong(state, values, loadCase).isEmpty()) {
+            return accept(loadCase, state, values, changes);
+        }
+        Solution.Outcome outcome = state.loose().isEmpty() ? Solution.Outcome.NOT_SETTLED : Solution.Outcome.MECHANISM;
+        return new Solution(outcome, loadCase, state, values, changes);
+    }
+
+    private Solution accept(LoadCase loadCase, ContactState state, double[] values, int changes) {
+        boolean held = state.loose().isEmpty();
+        if (held) {
+            current = state;
+            if (!settled.contains(state)) {
+                settled.add(state);
+            }
+        }
+        return new Solution(
+                held ? Solution.Outcome.SETTLED : Solution.Outcome.MECHANISM, loadCase, state, values, changes);
+    }
+
+    private ContactState state(BitSet closed) {
+        ContactState known = states.get(closed);
+        if (known == null) {
+            known = new ContactState(assembly, closed, 0);
+            states.put(known.closed(), known);
+            solves++;
+        }
+        return known;
+    }
+
+    private double[] combine(ContactState state, LoadCase loadCase) {
+        double[] sum = state.values(state.offsetsUnit()).clone();
+        for (int i = 0; i < loadCase.size(); i++) {
+            double factor = loadCase.factor(i);
+            double[] unit = state.values(loadCase.unit(i));
+            for (int c = 0; c < sum.length; c++) {
+                sum[c] += factor * unit[c];
+            }
+        }
+        return sum;
+    }
+
+    private BitSet wrong(ContactState state, double[] values, LoadCase loadCase) {
+        double total = 0;
+        for (int i = 0; i < loadCase.size(); i++) {
+            total += Math.abs(loadCase.factor(i)) * assembly.total(loadCase.unit(i));
+        }
+        double pull = -Tolerance.TENSION * total;
+        double overlap = -Tolerance.PENETRATION_FLOOR - Tolerance.PENETRATION * largestOpening(state, values);
+        BitSet wrong = new BitSet();
+        for (int c = 0; c < contacts; c++) {
+            boolean closed = state.closed().get(c);
+            boolean bad = closed ? values[c] < pull && !fastened.get(c) : values[c] < overlap;
+            if (bad || Double.isNaN(values[c])) {
+                wrong.set(c);
+            }
+        }
+        return wrong;
+    }
+
+    private double largestOpening(ContactState state, double[] values) {
+        double largest = 0;
+        for (int c = 0; c < contacts; c++) {
+            if (!state.closed().get(c)) {
+                largest = Math.max(largest, Math.abs(values[c]));
+            }
+        }
+        return largest;
+    }
+}

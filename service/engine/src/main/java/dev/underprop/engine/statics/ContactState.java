@@ -1,0 +1,215 @@
+package dev.underprop.engine.statics;
+
+import java.util.BitSet;
+import java.util.List;
+
+/**
+ * The structure with a given set of contacts closed: linear, factorised once, answering for one unit load after another.
+ * The answer of a unit is one number a contact: its force (N) where closed, its opening (m) where open.
+ */
+final class ContactState {
+
+    private final Assembly assembly;
+    private final BitSet closed;
+    private final JoistReduction[] joists;
+    private final Banded matrix;
+    private final Banded unconstrained;
+    private final double[][] values;
+    private final double[][] movements;
+    private final BitSet loose = new BitSet();
+
+    ContactState(Assembly assembly, BitSet closed, double regular) {
+        this.assembly = assembly;
+        this.closed = (BitSet) closed.clone();
+        this.values = new double[assembly.units() + 1][];
+        this.movements = new double[assembly.units() + 1][];
+        this.joists = new JoistReduction[assembly.joists().size()];
+        this.matrix = assembly.bending();
+        for (int j = 0; j < joists.length; j++) {
+            addJoist(j, regular);
+        }
+        addProps(regular);
+        this.unconstrained = matrix.copy();
+        prescribeProps();
+        matrix.factor(assembly.scale());
+        noteLoose();
+    }
+
+    private void addJoist(int j, double regular) {
+        CondensedJoist joist = assembly.joists().get(j);
+        long mask = 0;
+        for (int i = 0; i < joist.size(); i++) {
+            mask |= closed.get(joist.contact(i)) ? 1L << i : 0;
+        }
+        JoistReduction reduction = joist.reduce(mask, regular * joist.scale());
+        joists[j] = reduction;
+        for (int s = 0; s < reduction.ties(); s++) {
+            int a = 2 * assembly.node(joist.contact(reduction.tie(s)));
+            for (int t = 0; t <= s; t++) {
+                int b = 2 * assembly.node(joist.contact(reduction.tie(t)));
+                matrix.add(a, b, reduction.offered(s, t));
+            }
+        }
+    }
+
+    private void addProps(double regular) {
+        List<Contact> contacts = assembly.frame().contacts();
+        for (int c = 0; c < contacts.size(); c++) {
+            if (contacts.get(c) instanceof Contact.OnProp prop && closed.get(c) && !rigid(prop)) {
+                matrix.add(2 * assembly.node(c), 2 * assembly.node(c), prop.stiffness());
+            }
+        }
+        for (int i = 0; regular > 0 && i < matrix.size(); i += 2) {
+            matrix.add(i, i, regular * assembly.scale());
+        }
+    }
+
+    private void prescribeProps() {
+        List<Contact> contacts = assembly.frame().contacts();
+        for (int c = 0; c < contacts.size(); c++) {
+            if (contacts.get(c) instanceof Contact.OnProp prop && closed.get(c) && rigid(prop)) {
+                matrix.prescribe(2 * assembly.node(c));
+            }
+        }
+    }
+
+    private static boolean rigid(Contact.OnProp prop) {
+        return Double.isInfinite(prop.stiffness());
+    }
+
+    private void noteLoose() {
+        for (int j = 0; j < joists.length; j++) {
+            if (joists[j].loose()) {
+                loose.set(j);
+            }
+        }
+        for (int i = 0; i < matrix.size(); i++) {
+            if (matrix.loose(i)) {
+                loose.set(assembly.frame().carrierMember(assembly.carrierOfNode(i / 2)));
+            }
+        }
+    }
+
+    BitSet closed() {
+        return closed;
+    }
+
+    /** Number of the unit that stands for the gaps and lifts themselves; it always acts, once. */
+    int offsetsUnit() {
+        return assembly.units();
+    }
+
+    /** Members (numbered as in {@link Frame}) that can move without resistance; empty when all is held. */
+    BitSet loose() {
+        return loose;
+    }
+
+    /** Force or opening at every contact for a unit; the unit after the last load is the gaps and lifts. */
+    double[] values(int unit) {
+        if (values[unit] == null) {
+            respond(unit);
+        }
+        return values[unit];
+    }
+
+    /** Deflection (m) of the carried member at every contact for a unit. */
+    double[] movements(int unit) {
+        if (movements[unit] == null) {
+            respond(unit);
+        }
+        return movements[unit];
+    }
+
+    private void respond(int unit) {
+        boolean offsets = unit == assembly.units();
+        double[][] held = new double[joists.length][];
+        double[] nodal = assembly.carrierLoad(unit).clone();
+        for (int j = 0; j < joists.length; j++) {
+            double[] load = assembly.joists().get(j).load(unit);
+            held[j] = joists[j].freeDeflections(load, offsets);
+            for (int t = 0; t < joists[j].ties(); t++) {
+                int c = assembly.joists().get(j).contact(joists[j].tie(t));
+                nodal[2 * assembly.node(c)] += joists[j].heldForce(t, load, held[j], offsets);
+            }
+        }
+        double[] moves = solveCarriers(nodal, offsets);
+        double[] value = new double[assembly.frame().contacts().size()];
+        double[] movement = new double[value.length];
+        double[] residual = assembly.carrierLoad(unit).clone();
+        for (int j = 0; j < joists.length; j++) {
+            recoverJoist(j, unit, held[j], moves, value, movement, residual);
+        }
+        assembly.subtractBending(moves, residual);
+        recoverProps(offsets, moves, residual, value, movement);
+        values[unit] = value;
+        movements[unit] = movement;
+    }
+
+    private double[] solveCarriers(double[] nodal, boolean offsets) {
+        List<Contact> contacts = assembly.frame().contacts();
+        double[] prescribed = new double[nodal.length];
+        for (int c = 0; c < contacts.size(); c++) {
+            if (contacts.get(c) instanceof Contact.OnProp prop && closed.get(c)) {
+                int node = 2 * assembly.node(c);
+                if (rigid(prop)) {
+                    prescribed[node] = offsets ? prop.gap() : 0;
+                } else if (offsets) {
+                    nodal[node] += prop.stiffness() * prop.gap();
+                }
+            }
+        }
+        if (offsets) {
+            unconstrained.subtractProduct(prescribed, nodal);
+        }
+        for (int c = 0; c < contacts.size(); c++) {
+            if (contacts.get(c) instanceof Contact.OnProp prop && closed.get(c) && rigid(prop)) {
+                int node = 2 * assembly.node(c);
+                nodal[node] = prescribed[node];
+            }
+        }
+        matrix.solve(nodal);
+        return nodal;
+    }
+
+    private void recoverJoist(
+            int j, int unit, double[] held, double[] moves, double[] value, double[] movement, double[] residual) {
+        boolean offsets = unit == assembly.units();
+        CondensedJoist joist = assembly.joists().get(j);
+        int n = joist.size();
+        double[] carrier = new double[n];
+        double[] deflection = new double[n];
+        double[] force = new double[n];
+        for (int i = 0; i < n; i++) {
+            int node = assembly.node(joist.contact(i));
+            carrier[i] = node < 0 ? 0 : moves[2 * node];
+        }
+        joists[j].recover(joist.load(unit), held, carrier, offsets, deflection, force);
+        for (int i = 0; i < n; i++) {
+            int c = joist.contact(i);
+            int node = assembly.node(c);
+            movement[c] = deflection[i];
+            value[c] = closed.get(c) ? force[i] : carrier[i] + (offsets ? joist.gap(i) : 0) - deflection[i];
+            if (node >= 0) {
+                residual[2 * node] += force[i];
+            }
+        }
+    }
+
+    private void recoverProps(boolean offsets, double[] moves, double[] residual, double[] value, double[] movement) {
+        List<Contact> contacts = assembly.frame().contacts();
+        for (int c = 0; c < contacts.size(); c++) {
+            if (contacts.get(c) instanceof Contact.OnProp prop) {
+                int node = 2 * assembly.node(c);
+                double gap = offsets ? prop.gap() : 0;
+                movement[c] = moves[node];
+                if (!closed.get(c)) {
+                    value[c] = gap - moves[node];
+                } else if (rigid(prop)) {
+                    value[c] = residual[node];
+                } else {
+                    value[c] = prop.stiffness() * (moves[node] - gap);
+                }
+            }
+        }
+    }
+}

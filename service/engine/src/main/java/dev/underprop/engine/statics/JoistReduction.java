@@ -1,0 +1,183 @@
+package dev.underprop.engine.statics;
+
+import java.util.stream.IntStream;
+
+/**
+ * A joist in one contact state: what it offers to the carriers it is tied to. Contacts are prescribed (closed on rigid
+ * ground), tied (closed on a carrier) or eliminated (open, or closed on a spring).
+ */
+final class JoistReduction {
+
+    private final CondensedJoist joist;
+    private final int[] prescribed;
+    private final int[] tied;
+    private final int[] free;
+    private final boolean[] closed;
+    private final Dense factor;
+    private final double[][] follow;
+    private final double[] offered;
+    private final boolean loose;
+
+    JoistReduction(CondensedJoist joist, long mask, double regular) {
+        this.joist = joist;
+        int n = joist.size();
+        this.closed = new boolean[n];
+        for (int i = 0; i < n; i++) {
+            closed[i] = (mask >> i & 1) != 0;
+        }
+        this.prescribed = IntStream.range(0, n)
+                .filter(i -> closed[i] && joist.support(i) == CondensedJoist.Support.RIGID_GROUND)
+                .toArray();
+        this.tied = IntStream.range(0, n)
+                .filter(i -> closed[i] && joist.support(i) == CondensedJoist.Support.CARRIER)
+                .toArray();
+        this.free = IntStream.range(0, n)
+                .filter(i -> !closed[i] || joist.support(i) == CondensedJoist.Support.SPRING_GROUND)
+                .toArray();
+        this.factor = factorise(regular);
+        this.follow = new double[tied.length][];
+        for (int t = 0; t < tied.length; t++) {
+            follow[t] = column(tied[t]);
+            factor.solve(follow[t]);
+        }
+        this.offered = offered();
+        this.loose = factor.loose() || supports() < 2;
+    }
+
+    private long supports() {
+        return IntStream.range(0, joist.size()).filter(i -> closed[i]).count();
+    }
+
+    private Dense factorise(double regular) {
+        int m = free.length;
+        double[] matrix = new double[m * m];
+        for (int i = 0; i < m; i++) {
+            for (int j = 0; j < m; j++) {
+                matrix[i * m + j] = joist.k(free[i], free[j]);
+            }
+            matrix[i * m + i] += regular + (closed[free[i]] ? joist.stiffness(free[i]) : 0);
+        }
+        return new Dense(matrix, m, joist.scale());
+    }
+
+    private double[] column(int of) {
+        double[] column = new double[free.length];
+        for (int i = 0; i < free.length; i++) {
+            column[i] = joist.k(free[i], of);
+        }
+        return column;
+    }
+
+    private double[] offered() {
+        int s = tied.length;
+        double[] out = new double[s * s];
+        for (int i = 0; i < s; i++) {
+            for (int j = 0; j < s; j++) {
+                double sum = joist.k(tied[i], tied[j]);
+                for (int e = 0; e < free.length; e++) {
+                    sum -= joist.k(free[e], tied[i]) * follow[j][e];
+                }
+                out[i * s + j] = sum;
+            }
+        }
+        return out;
+    }
+
+    /** Whether the joist can move without resistance even when its carriers stand still. */
+    boolean loose() {
+        return loose;
+    }
+
+    int ties() {
+        return tied.length;
+    }
+
+    /** Number, along the joist, of the t-th tied contact. */
+    int tie(int t) {
+        return tied[t];
+    }
+
+    /** Stiffness (N/m) the joist lends its carriers between ties i and j. */
+    double offered(int i, int j) {
+        return offered[i * tied.length + j];
+    }
+
+    /** Deflections of the free contacts with the ties held at zero; gaps act only in the offsets unit. */
+    double[] freeDeflections(double[] load, boolean offsets) {
+        double[] b = new double[free.length];
+        for (int e = 0; e < free.length; e++) {
+            int i = free[e];
+            b[e] = load.length == 0 ? 0 : load[i];
+            if (offsets) {
+                b[e] += closed[i] ? joist.stiffness(i) * joist.gap(i) : 0;
+                for (int p : prescribed) {
+                    b[e] -= joist.k(i, p) * joist.gap(p);
+                }
+            }
+        }
+        factor.solve(b);
+        return b;
+    }
+
+    /** Force (N) on the t-th tie's carrier when that carrier stands still at zero deflection. */
+    double heldForce(int t, double[] load, double[] freeDeflections, boolean offsets) {
+        int i = tied[t];
+        double force = load.length == 0 ? 0 : load[i];
+        for (int e = 0; e < free.length; e++) {
+            force -= joist.k(i, free[e]) * freeDeflections[e];
+        }
+        if (offsets) {
+            for (int p : prescribed) {
+                force -= joist.k(i, p) * joist.gap(p);
+            }
+            for (int u = 0; u < tied.length; u++) {
+                force -= offered(t, u) * joist.gap(tied[u]);
+            }
+        }
+        return force;
+    }
+
+    /**
+     * Recovers deflections and forces.
+     *
+     * @param carrier deflection of the carrier (m) at each contact of the joist that is on a carrier
+     * @param deflection receives the joist's deflection at each contact (m)
+     * @param force receives the contact force (N), zero where open
+     */
+    void recover(
+            double[] load,
+            double[] freeDeflections,
+            double[] carrier,
+            boolean offsets,
+            double[] deflection,
+            double[] force) {
+        for (int p : prescribed) {
+            deflection[p] = offsets ? joist.gap(p) : 0;
+        }
+        for (int i : tied) {
+            deflection[i] = carrier[i] + (offsets ? joist.gap(i) : 0);
+        }
+        for (int e = 0; e < free.length; e++) {
+            double v = freeDeflections[e];
+            for (int t = 0; t < tied.length; t++) {
+                v -= follow[t][e] * deflection[tied[t]];
+            }
+            deflection[free[e]] = v;
+        }
+        for (int i : free) {
+            force[i] = closed[i] ? joist.stiffness(i) * (deflection[i] - (offsets ? joist.gap(i) : 0)) : 0;
+        }
+        recoverReactions(prescribed, load, deflection, force);
+        recoverReactions(tied, load, deflection, force);
+    }
+
+    private void recoverReactions(int[] which, double[] load, double[] deflection, double[] force) {
+        for (int i : which) {
+            double sum = load.length == 0 ? 0 : load[i];
+            for (int j = 0; j < joist.size(); j++) {
+                sum -= joist.k(i, j) * deflection[j];
+            }
+            force[i] = sum;
+        }
+    }
+}

@@ -1,0 +1,81 @@
+package dev.underprop.engine.statics;
+
+import java.util.BitSet;
+
+/**
+ * The settled contacts of one case. Arrays are shared for speed and must not be changed.
+ *
+ * <p>{@link #outcome()} says whether the numbers may be used: in a mechanism or an unsettled case they may not.
+ */
+public final class Solution {
+
+    /** How the search for the contact state ended. */
+    public enum Outcome {
+        /** Every closed contact presses, every open one is clear, and everything is held. */
+        SETTLED,
+        /** Contacts agree, but some member can move without resistance. */
+        MECHANISM,
+        /** No agreeing contact state was found within the bound on changes. */
+        NOT_SETTLED
+    }
+
+    private final Outcome outcome;
+    private final LoadCase loadCase;
+    private final ContactState state;
+    private final double[] values;
+    private final int changes;
+
+    Solution(Outcome outcome, LoadCase loadCase, ContactState state, double[] values, int changes) {
+        this.outcome = outcome;
+        this.loadCase = loadCase;
+        this.state = state;
+        this.values = values;
+        this.changes = changes;
+    }
+
+    public Outcome outcome() {
+        return outcome;
+    }
+
+    public LoadCase loadCase() {
+        return loadCase;
+    }
+
+    /** Force at a contact (N), compression positive; 0 where open. */
+    public double force(int contact) {
+        return state.closed().get(contact) ? values[contact] : 0;
+    }
+
+    /** Clear space at a contact (m); 0 where closed. */
+    public double opening(int contact) {
+        return state.closed().get(contact) ? 0 : values[contact];
+    }
+
+    public boolean closed(int contact) {
+        return state.closed().get(contact);
+    }
+
+    /** Deflection of the carried member at a contact (m), downward positive. */
+    public double movement(int contact) {
+        double sum = state.movements(state.offsetsUnit())[contact];
+        for (int i = 0; i < loadCase.size(); i++) {
+            sum += loadCase.factor(i) * state.movements(loadCase.unit(i))[contact];
+        }
+        return sum;
+    }
+
+    /** Change of the contact force (N), or of the opening (m) where open, per unit factor of a unit load. */
+    public double influence(int contact, int unit) {
+        return state.values(unit)[contact];
+    }
+
+    /** Contact states tried beyond the first. */
+    public int changes() {
+        return changes;
+    }
+
+    /** Members that can move without resistance, numbered as in {@link Frame}. */
+    public BitSet loose() {
+        return (BitSet) state.loose().clone();
+    }
+}

@@ -1,0 +1,31 @@
+package dev.underprop.engine.statics;
+
+/** The tolerances of the contact solve, each with its reason. */
+final class Tolerance {
+
+    /**
+     * Two places on one member nearer than this are one place (m). Below what a tape shows (1 mm), and it keeps the
+     * stiffness of the shortest element within about 1e12 of the longest, so that the solve keeps nine digits.
+     */
+    static final double SAME_PLACE = 1e-3;
+
+    /** Tension smaller than this part of the total load counts as none: rounding of the solve is near 1e-12. */
+    static final double TENSION = 1e-9;
+
+    /** Penetration smaller than this part of the largest movement counts as none. */
+    static final double PENETRATION = 1e-9;
+
+    /** Penetration always allowed for rounding (m), far below anything measured. */
+    static final double PENETRATION_FLOOR = 1e-13;
+
+    /**
+     * A pivot smaller than this part of its diagonal means that nothing resists that movement. Rounding leaves about
+     * 1e-15; the stiffest real case (an element of {@link #SAME_PLACE}) leaves about 1e-11.
+     */
+    static final double PIVOT = 1e-13;
+
+    /** A movement that nothing resists is given this part of its diagonal, so that the way it goes can be seen. */
+    static final double PERTURBED_PIVOT = 1e-8;
+
+    private Tolerance() {}
+}
