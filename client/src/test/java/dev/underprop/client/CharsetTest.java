@@ -42,7 +42,7 @@ class CharsetTest {
         ApiClient client = new ApiClient();
         client.updateBaseUri("http://localhost:" + server.getAddress().getPort());
 
-        assertThatThrownBy(() -> new HealthApi(client).checkLiveness())
+        assertThatThrownBy(() -> new HealthApi(client).healthLive())
                 .isInstanceOfSatisfying(
                         ApiException.class, e -> assertThat(e.getResponseBody()).contains(TITLE));
     }
