@@ -1,0 +1,3 @@
+package dev.underprop.engine.standard;
+
+public record Citation(String document, String edition, String locator, String standing) {}
