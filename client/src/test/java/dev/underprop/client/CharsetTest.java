@@ -29,7 +29,19 @@ class CharsetTest {
             exchange.getResponseBody().write(body);
             exchange.close();
         });
+        answer("/openapi.yaml", "application/yaml", TITLE);
+        answer("/problems/faulty", "text/plain; charset=utf-8", TITLE);
         server.start();
+    }
+
+    private void answer(String path, String type, String text) {
+        byte[] body = text.getBytes(StandardCharsets.UTF_8);
+        server.createContext(path, exchange -> {
+            exchange.getResponseHeaders().add("Content-Type", type);
+            exchange.sendResponseHeaders(200, body.length);
+            exchange.getResponseBody().write(body);
+            exchange.close();
+        });
     }
 
     @AfterEach
@@ -39,12 +51,23 @@ class CharsetTest {
 
     @Test
     void problemKeepsItsLetters() {
-        ApiClient client = new ApiClient();
-        client.updateBaseUri("http://localhost:" + server.getAddress().getPort());
-
-        assertThatThrownBy(() -> new HealthApi(client).checkLiveness())
+        assertThatThrownBy(() -> new HealthApi(client()).healthLive())
                 .isInstanceOfSatisfying(
                         ApiException.class, e -> assertThat(e.getResponseBody()).contains(TITLE));
+    }
+
+    @Test
+    void textsArriveAsTheyWereSent() throws ApiException {
+        ServiceApi service = new ServiceApi(client());
+
+        assertThat(service.getContract()).isEqualTo(TITLE);
+        assertThat(service.explainProblem("faulty")).isEqualTo(TITLE);
+    }
+
+    private ApiClient client() {
+        ApiClient client = new ApiClient();
+        client.updateBaseUri("http://localhost:" + server.getAddress().getPort());
+        return client;
     }
 
     private static HttpServer listen() {

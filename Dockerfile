@@ -1,0 +1,25 @@
+# Build: docker build -t underprop .
+# Serve: docker run --rm -p 8080:8080 underprop
+# Check: docker run --rm -v "$PWD/plans:/plans:ro" underprop check /plans
+FROM maven:3.9.11-eclipse-temurin-17 AS build
+WORKDIR /src
+COPY .mvn .mvn
+COPY pom.xml ./
+COPY api api
+COPY client client
+COPY service service
+COPY test-fixtures test-fixtures
+RUN mvn -B -ntp -Dmaven.test.skip=true -pl service/app -am package
+
+FROM eclipse-temurin:17.0.15_6-jre-jammy
+RUN useradd --system --no-create-home --uid 10001 --shell /usr/sbin/nologin underprop
+COPY --from=build /src/service/app/target/underprop.jar /app/underprop.jar
+COPY LICENSE /app/LICENSE
+USER 10001
+WORKDIR /app
+EXPOSE 8080
+HEALTHCHECK --interval=30s --timeout=5s --start-period=10s --retries=3 \
+    CMD ["java", "-jar", "/app/underprop.jar", "health"]
+ENTRYPOINT ["java", "-jar", "/app/underprop.jar"]
+# A container's own loopback answers nobody outside it, so the service listens on all of its addresses here.
+CMD ["serve", "--host", "0.0.0.0", "--port", "8080"]
