@@ -1,0 +1,2 @@
+/** Timber grades with their reference values. */
+package dev.underprop.engine.material;

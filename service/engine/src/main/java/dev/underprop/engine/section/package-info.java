@@ -1,0 +1,2 @@
+/** Cross-sections of members. */
+package dev.underprop.engine.section;

@@ -1,0 +1,2 @@
+/** What a rule is quoted by: citations, and values that carry one. */
+package dev.underprop.engine.standard;
