@@ -18,7 +18,7 @@ final class Carry {
     static String over(BigDecimal feet, Exact inches, String written) {
         BigDecimal more = inches.top().divideToIntegralValue(inches.bottom().multiply(TWELVE));
         Exact rest = inches.plus(more.multiply(TWELVE).negate());
-        return feet.add(more).toPlainString() + " ft " + text(rest, written) + " in";
+        return feet.add(more).toBigInteger() + " ft " + text(rest, written) + " in";
     }
 
     private static String text(Exact rest, String written) {

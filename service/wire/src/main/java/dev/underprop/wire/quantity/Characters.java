@@ -32,7 +32,7 @@ final class Characters {
     }
 
     static boolean letter(int point) {
-        return point >= 'a' && point <= 'z' || point >= 'A' && point <= 'Z';
+        return (point >= 'a' && point <= 'z') || (point >= 'A' && point <= 'Z');
     }
 
     static boolean blank(int point) {

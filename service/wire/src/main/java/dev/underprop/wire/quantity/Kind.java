@@ -40,19 +40,23 @@ public enum Kind {
     /** Time that passes (s). */
     DURATION(Print.named("h"), Print.named("h"), true);
 
-    private final Print us;
-    private final Print si;
+    private final String usUnit;
+    private final double usSize;
+    private final String siUnit;
+    private final double siSize;
     private final boolean inPlans;
 
     Kind(Print us, Print si, boolean inPlans) {
-        this.us = us;
-        this.si = si;
+        this.usUnit = us.symbol();
+        this.usSize = us.size();
+        this.siUnit = si.symbol();
+        this.siSize = si.size();
         this.inPlans = inPlans;
     }
 
     /** The unit's symbol as results show it. */
     public String unit(UnitSystem system) {
-        return print(system).symbol();
+        return system == UnitSystem.US ? usUnit : siUnit;
     }
 
     /**
@@ -63,7 +67,7 @@ public enum Kind {
      * @return the value in {@link #unit}
      */
     public double value(double value, UnitSystem system) {
-        return value / print(system).size();
+        return value / (system == UnitSystem.US ? usSize : siSize);
     }
 
     /** True when a plan can hold this kind, so that {@link #planText} may be asked for. */
@@ -83,12 +87,5 @@ public enum Kind {
             throw new IllegalStateException("A plan holds no " + this);
         }
         return ValueWriter.nine(value(value, system)) + ' ' + unit(system);
-    }
-
-    private Print print(UnitSystem system) {
-        return switch (system) {
-            case US -> us;
-            case SI -> si;
-        };
     }
 }

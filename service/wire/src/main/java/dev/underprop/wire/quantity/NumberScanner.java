@@ -23,7 +23,7 @@ final class NumberScanner {
      * @param whole true when written as digits alone
      * @param end index of the first character after it
      */
-    record Number(Exact value, boolean whole, int end) {}
+    record Found(Exact value, boolean whole, int end) {}
 
     /**
      * Reads the number that starts at an index.
@@ -31,7 +31,7 @@ final class NumberScanner {
      * @param start where it starts
      * @param exponent whether an exponent is read
      */
-    Number scan(int start, boolean exponent) {
+    Found scan(int start, boolean exponent) {
         int end = digits(start);
         if (is(end, '.')) {
             return decimal(start, end + 1, exponent);
@@ -49,21 +49,21 @@ final class NumberScanner {
         return exponent ? withExponent(start, end) : whole(start, end);
     }
 
-    private Number decimal(int start, int afterPoint, boolean exponent) {
+    private Found decimal(int start, int afterPoint, boolean exponent) {
         int end = digits(afterPoint);
         if (end == afterPoint) {
             throw malformed();
         }
-        return exponent ? withExponent(start, end) : new Number(exact(start, end), false, end);
+        return exponent ? withExponent(start, end) : new Found(exact(start, end), false, end);
     }
 
-    private Number whole(int start, int end) {
-        return new Number(exact(start, end), true, end);
+    private Found whole(int start, int end) {
+        return new Found(exact(start, end), true, end);
     }
 
-    private Number withExponent(int start, int end) {
+    private Found withExponent(int start, int end) {
         if (!is(end, 'e') && !is(end, 'E')) {
-            return new Number(exact(start, end), !text.substring(start, end).contains("."), end);
+            return new Found(exact(start, end), !text.substring(start, end).contains("."), end);
         }
         int first = isSign(end + 1) ? end + 2 : end + 1;
         int last = digits(first);
@@ -73,10 +73,10 @@ final class NumberScanner {
         if (last - first > EXPONENT_DIGITS) {
             throw refusal(Messages.QUANTITY_OUT_OF_RANGE);
         }
-        return new Number(exact(start, last), false, last);
+        return new Found(exact(start, last), false, last);
     }
 
-    private Number fraction(int start, int slash) {
+    private Found fraction(int start, int slash) {
         int end = digits(slash + 1);
         if (end == slash + 1) {
             throw isSign(slash + 1) ? refusal(Messages.SIGN_INSIDE) : malformed();
@@ -85,15 +85,15 @@ final class NumberScanner {
         if (bottom.signum() == 0) {
             throw refusal(Messages.FRACTION_OF_ZERO);
         }
-        return new Number(new Exact(new BigDecimal(text.substring(start, slash)), bottom), false, end);
+        return new Found(new Exact(new BigDecimal(text.substring(start, slash)), bottom), false, end);
     }
 
-    private Number mixed(int start, int end, int second) {
-        Number part = fraction(second, digits(second));
+    private Found mixed(int start, int end, int second) {
+        Found part = fraction(second, digits(second));
         if (part.value().atLeast(1)) {
             throw refusal(Messages.FRACTION_NOT_BELOW_ONE);
         }
-        return new Number(part.value().plus(new BigDecimal(text.substring(start, end))), false, part.end());
+        return new Found(part.value().plus(new BigDecimal(text.substring(start, end))), false, part.end());
     }
 
     /** Where the fraction after a whole number starts, or the given end when none follows. */

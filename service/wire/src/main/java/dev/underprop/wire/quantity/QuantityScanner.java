@@ -31,7 +31,7 @@ final class QuantityScanner {
     }
 
     private Measure unsigned() {
-        NumberScanner.Number number = number(true);
+        NumberScanner.Found number = number(true);
         String symbol = symbol();
         if (at == text.length()) {
             return new Measure(number.value(), unit(symbol));
@@ -42,13 +42,13 @@ final class QuantityScanner {
         return feetAndInches(number);
     }
 
-    private Measure feetAndInches(NumberScanner.Number feet) {
+    private Measure feetAndInches(NumberScanner.Found feet) {
         separator();
         int start = at;
-        NumberScanner.Number inches = number(false);
+        NumberScanner.Found inches = number(false);
         String written = text.substring(start, at);
         String symbol = symbol();
-        if (at < text.length() || !symbol.equals("in") && !symbol.equals("\"")) {
+        if (at < text.length() || (!symbol.equals("in") && !symbol.equals("\""))) {
             throw leftover(symbol);
         }
         unit(symbol);
@@ -73,8 +73,8 @@ final class QuantityScanner {
         }
     }
 
-    private NumberScanner.Number number(boolean exponent) {
-        NumberScanner.Number number = numbers.scan(at, exponent);
+    private NumberScanner.Found number(boolean exponent) {
+        NumberScanner.Found number = numbers.scan(at, exponent);
         at = number.end();
         return number;
     }
@@ -114,6 +114,7 @@ final class QuantityScanner {
     }
 
     private Refusal unexpected() {
+        skipBlanks();
         boolean sign = peek() == '-' || peek() == '+';
         return sign ? refusal(Messages.SIGN_INSIDE) : refusal(Messages.QUANTITY_MALFORMED, expected.example());
     }
@@ -122,7 +123,7 @@ final class QuantityScanner {
         String rest = text.substring(at).toLowerCase(Locale.ROOT);
         for (String word : new String[] {"nan", "infinity", "inf"}) {
             boolean alone = rest.length() == word.length()
-                    || rest.length() > word.length() && !Characters.letter(rest.charAt(word.length()));
+                    || (rest.length() > word.length() && !Characters.letter(rest.charAt(word.length())));
             if (rest.startsWith(word) && alone) {
                 throw refusal(Messages.QUANTITY_NOT_FINITE);
             }

@@ -14,9 +14,9 @@ final class Scalars {
         if (shape instanceof Shape.Whole whole && node.isNumber()) {
             return whole(node, whole);
         }
-        boolean right = shape instanceof Shape.Text && node.isTextual()
-                || shape instanceof Shape.Truth && node.isBoolean()
-                || shape instanceof Shape.Decimal && node.isNumber();
+        boolean right = (shape instanceof Shape.Text && node.isTextual())
+                || (shape instanceof Shape.Truth && node.isBoolean())
+                || (shape instanceof Shape.Decimal && node.isNumber());
         return right ? List.of() : List.of(wrongKind(node, shape));
     }
 

@@ -46,7 +46,7 @@ public final class ShapeCheck {
 
     // Recursion is bounded by the depth of the tree, which the reader limits.
     private void check(JsonNode node, Shape shape, String pointer, FaultList faults) {
-        if (faults.full() || shape instanceof Shape.Any && !node.isNull()) {
+        if (faults.full() || (shape instanceof Shape.Any && !node.isNull())) {
             return;
         }
         if (node.isNull()) {

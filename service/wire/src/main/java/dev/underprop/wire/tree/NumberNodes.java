@@ -24,8 +24,8 @@ final class NumberNodes {
      */
     static NumericNode of(String text) {
         double value = Double.parseDouble(text);
-        boolean tooLarge = Double.isInfinite(value) || whole(text) && Math.abs(value) > GREATEST_WHOLE;
-        if (tooLarge || value == 0 && !zero(text)) {
+        boolean tooLarge = Double.isInfinite(value) || (whole(text) && Math.abs(value) > GREATEST_WHOLE);
+        if (tooLarge || (value == 0 && !zero(text))) {
             throw new Stopped(Messages.NUMBER_OUT_OF_RANGE.fault(text));
         }
         if (value != Math.rint(value) || Math.abs(value) > GREATEST_WHOLE) {

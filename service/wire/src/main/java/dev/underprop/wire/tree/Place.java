@@ -14,7 +14,7 @@ public record Place(int line, int column) {
         for (int i = 0; i < before.length(); i++) {
             char c = before.charAt(i);
             boolean pair = c == '\r' && i + 1 < before.length() && before.charAt(i + 1) == '\n';
-            if (c == '\n' || c == '\r' && !pair) {
+            if (c == '\n' || (c == '\r' && !pair)) {
                 line++;
                 start = i + 1;
             }

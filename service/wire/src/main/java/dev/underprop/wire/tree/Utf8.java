@@ -48,7 +48,7 @@ final class Utf8 {
     private static void refuseWide(byte[] bytes) {
         int first = at(bytes, 0);
         int second = at(bytes, 1);
-        boolean marked = first == 0xFE && second == 0xFF || first == 0xFF && second == 0xFE;
+        boolean marked = (first == 0xFE && second == 0xFF) || (first == 0xFF && second == 0xFE);
         boolean zeros = bytes.length > 1 && (first == 0 || second == 0 || at(bytes, 2) == 0 || at(bytes, 3) == 0);
         if (marked || zeros) {
             throw new Stopped(Messages.ENCODING_NOT_UTF8
