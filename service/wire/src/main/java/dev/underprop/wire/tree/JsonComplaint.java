@@ -5,20 +5,51 @@ import dev.underprop.wire.fault.Fault;
 import dev.underprop.wire.fault.Messages;
 import java.util.List;
 
-/** What the JSON parser complains of, in our words where its own speak of its settings. */
+/** What the JSON parser complains of, in words for the writer of a document; its own speak of its settings. */
 final class JsonComplaint {
     private static final List<String> NOT_FINITE = List.of("NaN", "Infinity", "+Infinity", "-Infinity", "INF", "-INF");
-    private static final int LONGEST_WORD = 20;
+    private static final int LONGEST_WORD = 64;
 
     private JsonComplaint() {}
 
     static Fault of(String text, JsonProcessingException complaint) {
         int offset = offset(text, complaint);
+        int start = wordStart(text, offset);
+        String word = text.substring(start, wordEnd(text, offset));
+        String message = complaint.getOriginalMessage();
+        if (NOT_FINITE.contains(word)) {
+            return at(text, start, Messages.NUMBER_NOT_FINITE.fault(word));
+        }
+        boolean inNumber = message.contains("numeric value");
+        boolean ofWord = inNumber || message.startsWith("Unrecognized token");
+        String got = ofWord ? word : message.contains("end-of-input") ? "" : character(text, offset);
+        return at(text, ofWord ? start : offset, Messages.SYNTAX.fault(got, "JSON", why(message, inNumber)));
+    }
+
+    private static String why(String message, boolean inNumber) {
+        if (inNumber) {
+            return "this is not how JSON writes numbers";
+        }
+        if (message.contains("end-of-input")) {
+            return "it ends before it is complete";
+        }
+        if (message.startsWith("Unrecognized token")) {
+            return "words other than true, false and null stand in double quotes";
+        }
+        if (message.startsWith("Unexpected close marker")) {
+            return "this closes something other than what was opened last";
+        }
+        if (message.startsWith("Unrecognized character escape")) {
+            return "a backslash stands before a character that makes no escape";
+        }
+        if (message.startsWith("Illegal unquoted character")) {
+            return "a line end, tab or control character stands inside a text and must be written as an escape";
+        }
+        return "something else belongs here; names and texts stand in double quotes, and commas only between members";
+    }
+
+    private static Fault at(String text, int offset, Fault fault) {
         Place place = Place.of(text.substring(0, offset));
-        String word = wordBefore(text, offset);
-        Fault fault = NOT_FINITE.contains(word)
-                ? Messages.NUMBER_NOT_FINITE.fault(word)
-                : Messages.SYNTAX.fault("", "JSON", Fault.shown(plain(complaint.getOriginalMessage())));
         return fault.at(place.line(), place.column());
     }
 
@@ -28,28 +59,27 @@ final class JsonComplaint {
         return offset < 0 ? text.length() : (int) Math.min(offset, text.length());
     }
 
-    /** The parser names settings of its own in brackets and counts codes; a writer of plans needs neither. */
-    private static String plain(String message) {
-        String plain = message.replaceAll("\\s*\\((enable|for|start marker|code|CTRL-CHAR)[^)]*\\)", "")
-                .replaceAll("\\s*: (was )?(expected|expecting) .*$", "")
-                .replaceAll("\\s+", " ");
-        String start = plain.isEmpty() ? "unexpected text" : plain;
-        return Character.toLowerCase(start.charAt(0)) + start.substring(1);
+    private static String character(String text, int offset) {
+        return offset < text.length() ? Character.toString(text.codePointAt(offset)) : "";
     }
 
-    private static String wordBefore(String text, int offset) {
+    private static int wordStart(String text, int offset) {
         int from = offset;
-        while (from > 0 && offset - from < LONGEST_WORD && wordly(text.charAt(from - 1))) {
+        while (from > 0 && offset - from < LONGEST_WORD && inWord(text.charAt(from - 1))) {
             from--;
         }
-        int to = offset;
-        while (to < text.length() && to - offset < LONGEST_WORD && wordly(text.charAt(to))) {
-            to++;
-        }
-        return text.substring(from, to);
+        return from;
     }
 
-    private static boolean wordly(char c) {
-        return Character.isLetterOrDigit(c) || c == '-' || c == '+';
+    private static int wordEnd(String text, int offset) {
+        int to = offset;
+        while (to < text.length() && to - offset < LONGEST_WORD && inWord(text.charAt(to))) {
+            to++;
+        }
+        return to;
+    }
+
+    private static boolean inWord(char c) {
+        return Character.isLetterOrDigit(c) || c == '-' || c == '+' || c == '.';
     }
 }

@@ -3,6 +3,7 @@ package dev.underprop.wire.tree;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonFactoryBuilder;
 import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
@@ -48,10 +49,7 @@ final class JsonSource implements TokenSource {
         }
         JsonToken token = advance();
         if (token == null) {
-            throw new Stopped(
-                    depth == 0
-                            ? Messages.DOCUMENT_EMPTY.fault("")
-                            : syntax("it ends before its objects and lists do", text.length()));
+            throw new Stopped(Messages.DOCUMENT_EMPTY.fault("").at(1, 1));
         }
         depth += token.isStructStart() ? 1 : token.isStructEnd() ? -1 : 0;
         whole = depth == 0;
@@ -79,16 +77,11 @@ final class JsonSource implements TokenSource {
     private JsonToken advance() {
         try {
             return parser.nextToken();
-        } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
+        } catch (JsonProcessingException e) {
             throw new Stopped(JsonComplaint.of(text, e));
         } catch (IOException e) {
             throw new UncheckedIOException("Text in memory cannot be read", e);
         }
-    }
-
-    private Fault syntax(String why, int offset) {
-        Place place = Place.of(text.substring(0, offset));
-        return Messages.SYNTAX.fault("", "JSON", why).at(place.line(), place.column());
     }
 
     private static Token translated(JsonToken token) {
@@ -112,7 +105,7 @@ final class JsonSource implements TokenSource {
     public String text() {
         try {
             return parser.getText();
-        } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
+        } catch (JsonProcessingException e) {
             throw new Stopped(JsonComplaint.of(text, e));
         } catch (IOException e) {
             throw new UncheckedIOException("Text in memory cannot be read", e);

@@ -12,8 +12,10 @@ final class YamlComplaint {
         if (problem.contains("\\t")) {
             return "a tab stands where YAML wants blanks";
         }
-        String plain = problem.replaceAll("[<>]", "").replaceAll("\\s+", " ").trim();
-        String context = complaint.getContext() == null ? "" : complaint.getContext() + ", ";
-        return Fault.shown(context + plain);
+        String plain = problem.replaceAll("\\(Do not use.*\\)|[<>]", "")
+                .replaceAll("\\s+", " ")
+                .trim();
+        String context = complaint.getContext() == null ? "" : Fault.shown(complaint.getContext()) + ", ";
+        return context + Fault.shown(plain);
     }
 }

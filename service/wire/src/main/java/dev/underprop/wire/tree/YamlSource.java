@@ -37,6 +37,7 @@ final class YamlSource implements TokenSource {
     }
 
     private final String source;
+    private final StreamReader reader;
     private final Parser parser;
     private final Deque<Inside> inside = new ArrayDeque<>();
     private final List<Fault> complaints = new ArrayList<>();
@@ -45,10 +46,11 @@ final class YamlSource implements TokenSource {
 
     YamlSource(String source) {
         this.source = source;
+        this.reader = new StreamReader(source);
         LoaderOptions options = new LoaderOptions();
         // The size was bounded in bytes before; a character is at least one.
         options.setCodePointLimit(Integer.MAX_VALUE);
-        this.parser = new ParserImpl(new StreamReader(source), options);
+        this.parser = new ParserImpl(reader, options);
     }
 
     @Override
@@ -179,7 +181,9 @@ final class YamlSource implements TokenSource {
                     .at(problem.getLine() + 1, problem.getColumn() + 1));
         } catch (ReaderException e) {
             throw new Stopped(unprintable(e));
-        } catch (YAMLException e) {
+        } catch (YAMLException | IllegalArgumentException e) {
+            // The second comes from the Java library, through the parser, when an escape has no digits.
+            mark = reader.getMark();
             throw stopped(Messages.SYNTAX.fault("", "YAML", "it cannot be read on from here"));
         }
     }
