@@ -3,6 +3,7 @@ package dev.underprop.wire.shape;
 import com.fasterxml.jackson.databind.JsonNode;
 import dev.underprop.wire.fault.Fault;
 import dev.underprop.wire.fault.Messages;
+import dev.underprop.wire.quantity.ShortestNumber;
 import java.util.List;
 
 /** Compares single values with the shape they must have. */
@@ -22,7 +23,7 @@ final class Scalars {
 
     private static List<Fault> whole(JsonNode node, Shape.Whole whole) {
         if (!node.isIntegralNumber()) {
-            return List.of(Messages.NOT_AN_INTEGER.fault(node.asText()));
+            return List.of(Messages.NOT_AN_INTEGER.fault(ShortestNumber.of(node.doubleValue())));
         }
         boolean within = node.longValue() >= whole.least() && node.longValue() <= whole.greatest();
         return within
@@ -33,8 +34,12 @@ final class Scalars {
     }
 
     private static Fault wrongKind(JsonNode node, Shape shape) {
-        String got = node.isContainerNode() ? kind(node) : node.asText();
+        String got = node.isContainerNode() ? kind(node) : scalar(node);
         return Messages.WRONG_KIND.fault(got, kind(node), shape.phrase(), remedy(node, shape));
+    }
+
+    private static String scalar(JsonNode node) {
+        return node.isDouble() ? ShortestNumber.of(node.doubleValue()) : node.asText();
     }
 
     private static String kind(JsonNode node) {

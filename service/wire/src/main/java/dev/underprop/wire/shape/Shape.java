@@ -72,7 +72,7 @@ sealed interface Shape {
     /**
      * An object with known members.
      *
-     * @param members shape by name, in the order of the model; filled after construction, since models may hold
+     * @param members shape by name, sorted by name; filled after construction, since models may hold
      *     themselves
      */
     record Members(Map<String, Shape> members) implements Shape {

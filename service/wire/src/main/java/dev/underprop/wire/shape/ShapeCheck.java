@@ -95,7 +95,9 @@ public final class ShapeCheck {
                 continue;
             }
             if (list.unique() && !seen.add(element)) {
-                faults.add(Messages.DUPLICATE_ITEM.fault(element.toString()).withPointer(at));
+                faults.add(Messages.DUPLICATE_ITEM
+                        .fault(element.isTextual() ? element.textValue() : "")
+                        .withPointer(at));
             }
             check(element, list.element(), at, faults);
         }

@@ -7,10 +7,10 @@ import com.fasterxml.jackson.databind.introspect.BeanPropertyDefinition;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 
 /** Finds the shape that a model's class stands for, with the names that the mapper would bind. */
 final class ShapeFinder {
@@ -64,7 +64,8 @@ final class ShapeFinder {
         if (found != null) {
             return found;
         }
-        Map<String, Shape> members = new LinkedHashMap<>();
+        // Sorted, for the order of reflection is not promised, and messages list the names.
+        Map<String, Shape> members = new TreeMap<>();
         Shape.Members shape = new Shape.Members(members);
         known.put(type, shape);
         BeanDescription description = mapper.getDeserializationConfig().introspect(type);

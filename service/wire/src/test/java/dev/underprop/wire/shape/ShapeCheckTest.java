@@ -59,7 +59,7 @@ class ShapeCheckTest {
                 "{\"length\": [\"1 ft\"]}        | wrong-kind      | /length        | a list",
                 "{\"count\": \"3\"}              | wrong-kind      | /count         | 3",
                 "{\"count\": 3.7}                | not-an-integer  | /count         | 3.7",
-                "{\"count\": 1e300}              | not-an-integer  | /count         | 1.0E300",
+                "{\"count\": 1e300}              | not-an-integer  | /count         | 1e+300",
                 "{\"count\": 2147483648}         | integer-out-of-range | /count    | 2147483648",
                 "{\"count\": true}               | wrong-kind      | /count         | true",
                 "{\"factor\": \"1.5\"}           | wrong-kind      | /factor        | 1.5",
@@ -83,7 +83,7 @@ class ShapeCheckTest {
                 "{\"limits\": {\"x\": null}}     | null-value      | /limits/x      | null",
                 "{\"names\": [\"a\", null]}      | null-element    | /names/1       | null",
                 "{\"parts\": [{}, null]}         | null-element    | /parts/1       | null",
-                "{\"removed\": [\"a\", \"b\", \"a\"]} | duplicate-item | /removed/2 | \"a\""
+                "{\"removed\": [\"a\", \"b\", \"a\"]} | duplicate-item | /removed/2 | a"
             })
     void anotherShapeIsRefused(String json, String code, String pointer, String got) {
         assertThat(faults(json)).singleElement().satisfies(fault -> {
@@ -108,7 +108,7 @@ class ShapeCheckTest {
             delimiter = '|',
             value = {
                 "{\"lenght\": 1}     | Did you mean length?",
-                "{\"zzzzzz\": 1}     | Take it out, or use one of: length, count, serial, factor, weight,",
+                "{\"zzzzzz\": 1}     | Take it out, or use one of: count, day, factor, free, inner, is-fastened,",
                 "{\"length\": 10}    | Write it in quotes; a quantity is a text with its unit, like \"10 ft\".",
                 "{\"count\": \"3\"}  | Write the number without quotes and without a unit.",
                 "{\"count\": 3.7}    | Write a whole number.",
