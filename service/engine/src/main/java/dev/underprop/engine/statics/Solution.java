@@ -22,13 +22,15 @@ public final class Solution {
     private final Outcome outcome;
     private final LoadCase loadCase;
     private final ContactState state;
+    private final BitSet loose;
     private final double[] values;
     private final int changes;
 
-    Solution(Outcome outcome, LoadCase loadCase, ContactState state, double[] values, int changes) {
+    Solution(Outcome outcome, LoadCase loadCase, ContactState state, BitSet loose, double[] values, int changes) {
         this.outcome = outcome;
         this.loadCase = loadCase;
         this.state = state;
+        this.loose = loose;
         this.values = values;
         this.changes = changes;
     }
@@ -76,6 +78,6 @@ public final class Solution {
 
     /** Members that can move without resistance, numbered as in {@link Frame}. */
     public BitSet loose() {
-        return (BitSet) state.loose().clone();
+        return (BitSet) loose.clone();
     }
 }

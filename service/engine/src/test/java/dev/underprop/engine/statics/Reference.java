@@ -61,6 +61,11 @@ final class Reference {
         return new Reference(problem).answer();
     }
 
+    /** Least part of the total load that no contact forces can balance. */
+    static double unbalanced(EnergyProblem problem) {
+        return new Reference(problem).unbalanced();
+    }
+
     private Answer answer() {
         if (unbalanced() > UNBALANCED) {
             return new Answer(false, new double[0], new double[0], new double[0], 0);

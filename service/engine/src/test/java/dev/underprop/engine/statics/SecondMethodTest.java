@@ -20,6 +20,8 @@ class SecondMethodTest {
         }
         System.out.println(tally.line());
         assertThat(tally.faults).isEmpty();
+        assertThat(tally.settledLayouts).isGreaterThanOrEqualTo(500);
+        assertThat(tally.mechanisms).isPositive();
     }
 
     /** What was seen over all layouts. */
@@ -31,6 +33,7 @@ class SecondMethodTest {
         private int changes;
         private int mostChanges;
         private int repairs;
+        private int oneByOne;
         private double worstForce;
         private double worstMovement;
 
@@ -59,6 +62,7 @@ class SecondMethodTest {
                 }
             }
             settledLayouts += any ? 1 : 0;
+            oneByOne += solver.oneByOne();
         }
 
         private void compare(String where, double total, Solution solution, Reference.Answer answer) {
@@ -87,7 +91,7 @@ class SecondMethodTest {
             return String.format(
                     Locale.ROOT,
                     "second method: %d layouts with %d settled cases, %d mechanisms; worst difference %.1e of the load, "
-                            + "%.1e of the movement; %d changes, at most %d; %d answers of the convex solver refined",
+                            + "%.1e of the movement; %d changes, at most %d; %d cases one by one; %d answers of the convex solver refined",
                     settledLayouts,
                     settled,
                     mechanisms,
@@ -95,6 +99,7 @@ class SecondMethodTest {
                     worstMovement,
                     changes,
                     mostChanges,
+                    oneByOne,
                     repairs);
         }
     }
