@@ -25,6 +25,7 @@ final class Assembly {
     private final double[][] loads;
     private final double[] totals;
     private final double scale;
+    private final double shortest;
     private final double longest;
     private final Banded bending;
     private final RigidMotions motions;
@@ -54,11 +55,13 @@ final class Assembly {
                 .mapToDouble(c -> c.rigidity() / cube(c.end() - c.start()))
                 .max()
                 .orElse(1);
-        this.longest = DoubleStream.concat(
+        double[] lengths = DoubleStream.concat(
                         frame.joists().stream().mapToDouble(j -> j.end() - j.start()),
                         frame.carriers().stream().mapToDouble(c -> c.end() - c.start()))
-                .max()
-                .orElse(1);
+                .sorted()
+                .toArray();
+        this.shortest = lengths.length == 0 ? 1 : lengths[0];
+        this.longest = lengths.length == 0 ? 1 : lengths[lengths.length - 1];
         this.bending = new Banded(2 * nodes.size(), band());
         elements.forEach(this::addStiffness);
     }
@@ -250,6 +253,11 @@ final class Assembly {
 
     double scale() {
         return scale;
+    }
+
+    /** Length of the shortest member (m). */
+    double shortest() {
+        return shortest;
     }
 
     /** Length of the longest member (m). */

@@ -18,9 +18,9 @@ import java.util.function.IntFunction;
  * offending contacts change at once (primal-dual active set; M. Hintermüller, K. Ito, K. Kunisch, SIAM J. Optim. 13, 2002)
  * and the sum is verified in the next state. When a state comes back, the least-index rule of K. G. Murty (Linear
  * Complementarity, Linear and Nonlinear Programming, 1988, ch. 4; both from memory) changes one contact at a time on the
- * structure held by weak springs, for which it must end; its state is then verified on the true structure. Where it does
- * not verify and a member moves further than its own length on the weak springs, that is a mechanism; any other case for
- * which no state verifies within the bound is {@code NOT_SETTLED}, never passed on as an answer.
+ * structure held by weak springs, for which it must end; its state is then verified on the true structure. A member
+ * that moves further than its own length, on the weak springs or on a lever of a millimetre, is a mechanism too; any
+ * other case for which no state verifies within the bound is {@code NOT_SETTLED}, never passed on as an answer.
  *
  * <p>Not safe for use by several threads at once; make one for each.
  */
@@ -28,6 +28,12 @@ public final class ContactSolver {
 
     /** States tried by the fast rule before the sure one takes over; floors settle in two to six. */
     private static final int FAST_CHANGES = 30;
+
+    /** A contact force beyond this many times the load comes of a very short lever, or of a lift. */
+    private static final double LEVERAGE = 10;
+
+    /** Openings beyond this part of the shortest member are looked at more closely; a floor's are millimetres. */
+    private static final double WIDE = 0.01;
 
     private final Assembly assembly;
     private final Map<BitSet, ContactState> states = new HashMap<>();
@@ -135,7 +141,11 @@ public final class ContactSolver {
     }
 
     private Solution accept(LoadCase loadCase, ContactState state, double[] values, int changes) {
-        boolean held = state.loose().isEmpty();
+        BitSet loose = state.loose();
+        if (loose.isEmpty() && far(loadCase, state, values)) {
+            loose = assembly.adrift(combineMovements(state, loadCase), values, state.closed());
+        }
+        boolean held = loose.isEmpty();
         if (held) {
             current = state;
             if (!settled.contains(state)) {
@@ -143,12 +153,26 @@ public final class ContactSolver {
             }
         }
         return new Solution(
-                held ? Solution.Outcome.SETTLED : Solution.Outcome.MECHANISM,
-                loadCase,
-                state,
-                state.loose(),
-                values,
-                changes);
+                held ? Solution.Outcome.SETTLED : Solution.Outcome.MECHANISM, loadCase, state, loose, values, changes);
+    }
+
+    /** Whether forces or openings are so large that some member may have gone adrift: a cheap look before the full one. */
+    private boolean far(LoadCase loadCase, ContactState state, double[] values) {
+        double most = LEVERAGE * total(loadCase);
+        for (int c = 0; c < contacts; c++) {
+            if (Math.abs(values[c]) > (state.closed().get(c) ? most : WIDE * assembly.shortest())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private double total(LoadCase loadCase) {
+        double total = 0;
+        for (int i = 0; i < loadCase.size(); i++) {
+            total += Math.abs(loadCase.factor(i)) * assembly.total(loadCase.unit(i));
+        }
+        return total;
     }
 
     private ContactState state(BitSet closed) {
@@ -182,10 +206,7 @@ public final class ContactSolver {
     }
 
     private BitSet wrong(ContactState state, double[] values, LoadCase loadCase) {
-        double total = 0;
-        for (int i = 0; i < loadCase.size(); i++) {
-            total += Math.abs(loadCase.factor(i)) * assembly.total(loadCase.unit(i));
-        }
+        double total = total(loadCase);
         double largest = largestOpening(state, values);
         double pull = -Tolerance.TENSION * total * Math.max(1, largest / assembly.longest());
         double overlap = -Tolerance.PENETRATION_FLOOR - Tolerance.PENETRATION * largest;

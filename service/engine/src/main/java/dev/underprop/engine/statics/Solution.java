@@ -13,7 +13,7 @@ public final class Solution {
     public enum Outcome {
         /** Every closed contact presses, every open one is clear, and everything is held. */
         SETTLED,
-        /** Contacts agree, but some member can move without resistance. */
+        /** Contacts agree, but some member can move without resistance, or has moved further than its own length. */
         MECHANISM,
         /** No agreeing contact state was found within the bound on changes. */
         NOT_SETTLED
@@ -76,7 +76,7 @@ public final class Solution {
         return changes;
     }
 
-    /** Members that can move without resistance, numbered as in {@link Frame}. */
+    /** Members that can move without resistance or have moved further than their length, numbered as in {@link Frame}. */
     public BitSet loose() {
         return (BitSet) loose.clone();
     }
