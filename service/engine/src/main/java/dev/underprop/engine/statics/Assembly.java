@@ -2,8 +2,10 @@ package dev.underprop.engine.statics;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /**
  * What does not depend on the contact state: condensed joists, the carriers' nodes and bending stiffness, and the nodal
@@ -13,7 +15,7 @@ final class Assembly {
 
     private record Node(int carrier, double x) {}
 
-    private record Element(int from, int to, double rigidity, double length) {}
+    private record Element(int from, int to, double rigidity) {}
 
     private final Frame frame;
     private final List<CondensedJoist> joists = new ArrayList<>();
@@ -23,10 +25,14 @@ final class Assembly {
     private final double[][] loads;
     private final double[] totals;
     private final double scale;
+    private final double shortest;
+    private final double longest;
     private final Banded bending;
+    private final RigidMotions motions;
 
     Assembly(Frame frame, List<UnitLoad> units) {
         this.frame = frame;
+        this.motions = new RigidMotions(frame);
         for (int j = 0; j < frame.joists().size(); j++) {
             joists.add(new CondensedJoist(frame, j, units));
         }
@@ -49,6 +55,13 @@ final class Assembly {
                 .mapToDouble(c -> c.rigidity() / cube(c.end() - c.start()))
                 .max()
                 .orElse(1);
+        double[] lengths = DoubleStream.concat(
+                        frame.joists().stream().mapToDouble(j -> j.end() - j.start()),
+                        frame.carriers().stream().mapToDouble(c -> c.end() - c.start()))
+                .sorted()
+                .toArray();
+        this.shortest = lengths.length == 0 ? 1 : lengths[0];
+        this.longest = lengths.length == 0 ? 1 : lengths[lengths.length - 1];
         this.bending = new Banded(2 * nodes.size(), band());
         elements.forEach(this::addStiffness);
     }
@@ -108,7 +121,7 @@ final class Assembly {
         double rigidity = frame.carriers().get(carrier).rigidity();
         NodedBeam beam = new NodedBeam(at, rigidity);
         for (int e = 0; e < mine.length - 1; e++) {
-            elements.add(new Element(mine[e], mine[e + 1], rigidity, beam.length(e)));
+            elements.add(new Element(mine[e], mine[e + 1], rigidity));
         }
         double[] own = new double[2 * mine.length];
         for (int u = 0; u < units.size(); u++) {
@@ -143,21 +156,27 @@ final class Assembly {
     }
 
     private void addStiffness(Element e) {
-        double b = e.rigidity / e.length;
-        double shear = 12 * b / (e.length * e.length);
-        double turn = 6 * b / e.length;
+        Twofold length = new Twofold().set(nodes.get(e.to).x, 0).add(-nodes.get(e.from).x, 0);
         int i = 2 * e.from;
         int j = 2 * e.to;
-        bending.add(i, i, shear);
-        bending.add(j, j, shear);
-        bending.add(i, j, -shear);
-        bending.add(i, i + 1, turn);
-        bending.add(i, j + 1, turn);
-        bending.add(j, i + 1, -turn);
-        bending.add(j, j + 1, -turn);
-        bending.add(i + 1, i + 1, 4 * b);
-        bending.add(j + 1, j + 1, 4 * b);
-        bending.add(i + 1, j + 1, 2 * b);
+        addTerm(i, i, 12, 3, e, length);
+        addTerm(j, j, 12, 3, e, length);
+        addTerm(i, j, -12, 3, e, length);
+        addTerm(i, i + 1, 6, 2, e, length);
+        addTerm(i, j + 1, 6, 2, e, length);
+        addTerm(j, i + 1, -6, 2, e, length);
+        addTerm(j, j + 1, -6, 2, e, length);
+        addTerm(i + 1, i + 1, 4, 1, e, length);
+        addTerm(j + 1, j + 1, 4, 1, e, length);
+        addTerm(i + 1, j + 1, 2, 1, e, length);
+    }
+
+    private void addTerm(int i, int j, double factor, int power, Element e, Twofold length) {
+        Twofold term = new Twofold().set(e.rigidity, 0).multiply(factor, 0);
+        for (int p = 0; p < power; p++) {
+            term.divide(length.hi(), length.lo());
+        }
+        bending.add(i, j, term);
     }
 
     Frame frame() {
@@ -173,8 +192,9 @@ final class Assembly {
         return nodeOfContact[contact];
     }
 
-    int carrierOfNode(int node) {
-        return nodes.get(node).carrier;
+    /** Members that can move without resistance while the given contacts are closed. */
+    BitSet loose(BitSet closed) {
+        return motions.loose(closed);
     }
 
     int freedoms() {
@@ -195,6 +215,38 @@ final class Assembly {
         return unit < loads.length ? loads[unit] : new double[freedoms()];
     }
 
+    /** Members that have moved further than their own length, from movements and openings at the contacts. */
+    BitSet adrift(double[] movements, double[] values, BitSet closed) {
+        BitSet adrift = new BitSet();
+        for (int c = 0; c < movements.length; c++) {
+            Contact contact = frame.contacts().get(c);
+            double opening = closed.get(c) ? 0 : values[c];
+            if (contact instanceof Contact.OnGround seat) {
+                markJoist(seat.joist(), movements[c], adrift);
+            } else if (contact instanceof Contact.OnCarrier seat) {
+                markJoist(seat.joist(), movements[c], adrift);
+                markCarrier(seat.carrier(), movements[c] + opening - seat.gap(), adrift);
+            } else if (contact instanceof Contact.OnProp prop) {
+                markCarrier(prop.carrier(), movements[c], adrift);
+            }
+        }
+        return adrift;
+    }
+
+    private void markJoist(int joist, double movement, BitSet adrift) {
+        Frame.Joist member = frame.joists().get(joist);
+        if (Math.abs(movement) > member.end() - member.start()) {
+            adrift.set(joist);
+        }
+    }
+
+    private void markCarrier(int carrier, double movement, BitSet adrift) {
+        Frame.Carrier member = frame.carriers().get(carrier);
+        if (Math.abs(movement) > member.end() - member.start()) {
+            adrift.set(frame.carrierMember(carrier));
+        }
+    }
+
     Banded bending() {
         return bending.copy();
     }
@@ -203,16 +255,18 @@ final class Assembly {
         return scale;
     }
 
-    /** Subtracts the carriers' own bending forces for the movements u. */
-    void subtractBending(double[] u, double[] out) {
-        double[] forces = new double[out.length];
-        for (Element e : elements) {
-            int i = 2 * e.from;
-            int j = 2 * e.to;
-            FlexuralElement.addForces(e.rigidity, e.length, u[i], u[i + 1], u[j], u[j + 1], forces, i, j);
-        }
-        for (int i = 0; i < out.length; i++) {
-            out[i] -= forces[i];
-        }
+    /** Length of the shortest member (m). */
+    double shortest() {
+        return shortest;
+    }
+
+    /** Length of the longest member (m). */
+    double longest() {
+        return longest;
+    }
+
+    /** Subtracts the carriers' own bending forces for the movements u; the second array holds their low parts. */
+    void subtractBending(double[] u, double[] uLow, double[] out) {
+        bending.subtractProduct(u, uLow, out, new double[out.length]);
     }
 }

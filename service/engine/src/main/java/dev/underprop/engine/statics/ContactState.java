@@ -16,9 +16,29 @@ final class ContactState {
     private final Banded unconstrained;
     private final double[][] values;
     private final double[][] movements;
-    private final BitSet loose = new BitSet();
+    private final BitSet loose;
+    private final double weak;
 
-    ContactState(Assembly assembly, BitSet closed, double regular) {
+    /** Weak springs that hold a loose structure, as part of the members' own stiffness: far below, yet above rounding. */
+    static final double WEAK = 1e-7;
+
+    /** The true structure; where it is loose, on weak springs, so that the way it goes can be seen. */
+    ContactState(Assembly assembly, BitSet closed) {
+        this(assembly, closed, assembly.loose(closed));
+    }
+
+    private ContactState(Assembly assembly, BitSet closed, BitSet loose) {
+        this(assembly, closed, loose, loose.isEmpty() ? 0 : WEAK);
+    }
+
+    /** The structure on weak springs, whether they are needed or not. */
+    static ContactState onWeakSprings(Assembly assembly, BitSet closed) {
+        return new ContactState(assembly, closed, new BitSet(), WEAK);
+    }
+
+    private ContactState(Assembly assembly, BitSet closed, BitSet loose, double regular) {
+        this.loose = loose;
+        this.weak = regular * assembly.scale();
         this.assembly = assembly;
         this.closed = (BitSet) closed.clone();
         this.values = new double[assembly.units() + 1][];
@@ -28,11 +48,10 @@ final class ContactState {
         for (int j = 0; j < joists.length; j++) {
             addJoist(j, regular);
         }
-        addProps(regular);
+        addProps();
         this.unconstrained = matrix.copy();
         prescribeProps();
         matrix.factor(assembly.scale());
-        noteLoose();
     }
 
     private void addJoist(int j, double regular) {
@@ -52,15 +71,15 @@ final class ContactState {
         }
     }
 
-    private void addProps(double regular) {
+    private void addProps() {
         List<Contact> contacts = assembly.frame().contacts();
         for (int c = 0; c < contacts.size(); c++) {
             if (contacts.get(c) instanceof Contact.OnProp prop && closed.get(c) && !rigid(prop)) {
                 matrix.add(2 * assembly.node(c), 2 * assembly.node(c), prop.stiffness());
             }
         }
-        for (int i = 0; regular > 0 && i < matrix.size(); i += 2) {
-            matrix.add(i, i, regular * assembly.scale());
+        for (int i = 0; weak > 0 && i < matrix.size(); i += 2) {
+            matrix.add(i, i, weak);
         }
     }
 
@@ -75,19 +94,6 @@ final class ContactState {
 
     private static boolean rigid(Contact.OnProp prop) {
         return Double.isInfinite(prop.stiffness());
-    }
-
-    private void noteLoose() {
-        for (int j = 0; j < joists.length; j++) {
-            if (joists[j].loose()) {
-                loose.set(j);
-            }
-        }
-        for (int i = 0; i < matrix.size(); i++) {
-            if (matrix.loose(i)) {
-                loose.set(assembly.frame().carrierMember(assembly.carrierOfNode(i / 2)));
-            }
-        }
     }
 
     BitSet closed() {
@@ -123,29 +129,34 @@ final class ContactState {
     private void respond(int unit) {
         boolean offsets = unit == assembly.units();
         double[][] held = new double[joists.length][];
-        double[] nodal = assembly.carrierLoad(unit).clone();
+        double[] moves = assembly.carrierLoad(unit).clone();
+        double[] movesLow = new double[moves.length];
         for (int j = 0; j < joists.length; j++) {
             double[] load = assembly.joists().get(j).load(unit);
             held[j] = joists[j].freeDeflections(load, offsets);
             for (int t = 0; t < joists[j].ties(); t++) {
                 int c = assembly.joists().get(j).contact(joists[j].tie(t));
-                nodal[2 * assembly.node(c)] += joists[j].heldForce(t, load, held[j], offsets);
+                moves[2 * assembly.node(c)] += joists[j].heldForce(t, load, held[j], offsets);
             }
         }
-        double[] moves = solveCarriers(nodal, offsets);
+        solveCarriers(moves, movesLow, offsets);
         double[] value = new double[assembly.frame().contacts().size()];
         double[] movement = new double[value.length];
         double[] residual = assembly.carrierLoad(unit).clone();
         for (int j = 0; j < joists.length; j++) {
             recoverJoist(j, unit, held[j], moves, value, movement, residual);
         }
-        assembly.subtractBending(moves, residual);
+        assembly.subtractBending(moves, movesLow, residual);
+        for (int i = 0; i < residual.length; i += 2) {
+            residual[i] -= weak * moves[i];
+        }
         recoverProps(offsets, moves, residual, value, movement);
         values[unit] = value;
         movements[unit] = movement;
     }
 
-    private double[] solveCarriers(double[] nodal, boolean offsets) {
+    /** Takes nodal loads, gives nodal movements; the second array holds the low parts. */
+    private void solveCarriers(double[] nodal, double[] nodalLow, boolean offsets) {
         List<Contact> contacts = assembly.frame().contacts();
         double[] prescribed = new double[nodal.length];
         for (int c = 0; c < contacts.size(); c++) {
@@ -159,16 +170,16 @@ final class ContactState {
             }
         }
         if (offsets) {
-            unconstrained.subtractProduct(prescribed, nodal);
+            unconstrained.subtractProduct(prescribed, new double[nodal.length], nodal, nodalLow);
         }
         for (int c = 0; c < contacts.size(); c++) {
             if (contacts.get(c) instanceof Contact.OnProp prop && closed.get(c) && rigid(prop)) {
                 int node = 2 * assembly.node(c);
                 nodal[node] = prescribed[node];
+                nodalLow[node] = 0;
             }
         }
-        matrix.solve(nodal);
-        return nodal;
+        matrix.solve(nodal, nodalLow);
     }
 
     private void recoverJoist(

@@ -13,7 +13,7 @@ public final class Solution {
     public enum Outcome {
         /** Every closed contact presses, every open one is clear, and everything is held. */
         SETTLED,
-        /** Contacts agree, but some member can move without resistance. */
+        /** Contacts agree, but some member can move without resistance, or has moved further than its own length. */
         MECHANISM,
         /** No agreeing contact state was found within the bound on changes. */
         NOT_SETTLED
@@ -22,13 +22,15 @@ public final class Solution {
     private final Outcome outcome;
     private final LoadCase loadCase;
     private final ContactState state;
+    private final BitSet loose;
     private final double[] values;
     private final int changes;
 
-    Solution(Outcome outcome, LoadCase loadCase, ContactState state, double[] values, int changes) {
+    Solution(Outcome outcome, LoadCase loadCase, ContactState state, BitSet loose, double[] values, int changes) {
         this.outcome = outcome;
         this.loadCase = loadCase;
         this.state = state;
+        this.loose = loose;
         this.values = values;
         this.changes = changes;
     }
@@ -74,8 +76,8 @@ public final class Solution {
         return changes;
     }
 
-    /** Members that can move without resistance, numbered as in {@link Frame}. */
+    /** Members that can move without resistance or have moved further than their length, numbered as in {@link Frame}. */
     public BitSet loose() {
-        return (BitSet) state.loose().clone();
+        return (BitSet) loose.clone();
     }
 }
