@@ -29,13 +29,18 @@ final class Assembly {
     private final double longest;
     private final Banded bending;
     private final RigidMotions motions;
+    private final FieldLayout layout;
+    private final List<int[]> groups = new ArrayList<>();
 
     Assembly(Frame frame, List<UnitLoad> units) {
         this.frame = frame;
         this.motions = new RigidMotions(frame);
-        for (int j = 0; j < frame.joists().size(); j++) {
-            joists.add(new CondensedJoist(frame, j, units));
+        Pieces pieces = new Pieces(frame.members(), units);
+        int[][] seats = seatsOfJoists(frame);
+        for (int j = 0; j < seats.length; j++) {
+            joists.add(new CondensedJoist(frame, j, seats[j], pieces, units.size()));
         }
+        this.layout = new FieldLayout(frame, pieces);
         this.nodes = nodes(frame);
         this.nodeOfContact = new int[frame.contacts().size()];
         Arrays.fill(nodeOfContact, -1);
@@ -49,7 +54,7 @@ final class Assembly {
                         .sum())
                 .toArray();
         for (int c = 0; c < frame.carriers().size(); c++) {
-            addCarrier(c, units);
+            addCarrier(c, pieces.on(frame.carrierMember(c)));
         }
         this.scale = frame.carriers().stream()
                 .mapToDouble(c -> c.rigidity() / cube(c.end() - c.start()))
@@ -64,6 +69,27 @@ final class Assembly {
         this.longest = lengths.length == 0 ? 1 : lengths[lengths.length - 1];
         this.bending = new Banded(2 * nodes.size(), band());
         elements.forEach(this::addStiffness);
+    }
+
+    /** Contacts of each joist in order along it. */
+    private static int[][] seatsOfJoists(Frame frame) {
+        List<List<Integer>> seats = new ArrayList<>();
+        frame.joists().forEach(joist -> seats.add(new ArrayList<>(4)));
+        for (int c = 0; c < frame.contacts().size(); c++) {
+            if (frame.contacts().get(c) instanceof Contact.OnGround seat) {
+                seats.get(seat.joist()).add(c);
+            } else if (frame.contacts().get(c) instanceof Contact.OnCarrier seat) {
+                seats.get(seat.joist()).add(c);
+            }
+        }
+        int[][] sorted = new int[seats.size()][];
+        for (int j = 0; j < sorted.length; j++) {
+            seats.get(j)
+                    .sort(Comparator.comparingDouble(
+                            c -> CondensedJoist.place(frame, frame.contacts().get(c))));
+            sorted[j] = seats.get(j).stream().mapToInt(Integer::intValue).toArray();
+        }
+        return sorted;
     }
 
     private static double cube(double x) {
@@ -110,7 +136,7 @@ final class Assembly {
         return best;
     }
 
-    private void addCarrier(int carrier, List<UnitLoad> units) {
+    private void addCarrier(int carrier, List<Pieces.OnMember> units) {
         int[] mine = java.util.stream.IntStream.range(0, nodes.size())
                 .filter(i -> nodes.get(i).carrier == carrier)
                 .toArray();
@@ -123,17 +149,12 @@ final class Assembly {
         for (int e = 0; e < mine.length - 1; e++) {
             elements.add(new Element(mine[e], mine[e + 1], rigidity));
         }
-        double[] own = new double[2 * mine.length];
-        for (int u = 0; u < units.size(); u++) {
-            Arrays.fill(own, 0);
-            for (UnitLoad.Piece piece : units.get(u).pieces()) {
-                if (piece.member() == frame.carrierMember(carrier)) {
-                    beam.addLoad(piece, own);
-                }
-            }
+        for (Pieces.OnMember unit : units) {
+            double[] own = new double[2 * mine.length];
+            unit.pieces().forEach(piece -> beam.addLoad(piece, own));
             for (int i = 0; i < mine.length; i++) {
-                loads[u][2 * mine[i]] += own[2 * i];
-                loads[u][2 * mine[i] + 1] += own[2 * i + 1];
+                loads[unit.unit()][2 * mine[i]] += own[2 * i];
+                loads[unit.unit()][2 * mine[i] + 1] += own[2 * i + 1];
             }
         }
     }
@@ -205,9 +226,36 @@ final class Assembly {
         return loads.length;
     }
 
-    /** Sum of the magnitudes of a unit's loads (N). */
+    FieldLayout layout() {
+        return layout;
+    }
+
+    /** Makes a group of units that act together at full value; answers with its number as a unit. */
+    int addGroup(int[] units) {
+        groups.add(units.clone());
+        return loads.length + groups.size();
+    }
+
+    /** Whether a unit number is that of a group. */
+    boolean isGroup(int unit) {
+        return unit > loads.length;
+    }
+
+    /** The units of a group. */
+    int[] group(int unit) {
+        return groups.get(unit - loads.length - 1);
+    }
+
+    /** Sum of the magnitudes of a unit's or group's loads (N). */
     double total(int unit) {
-        return totals[unit];
+        if (!isGroup(unit)) {
+            return totals[unit];
+        }
+        double sum = 0;
+        for (int part : group(unit)) {
+            sum += totals[part];
+        }
+        return sum;
     }
 
     /** Nodal loads of a unit on the carriers; zeros for the offsets unit. */

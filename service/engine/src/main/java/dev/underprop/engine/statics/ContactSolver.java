@@ -1,6 +1,7 @@
 package dev.underprop.engine.statics;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -58,6 +59,42 @@ public final class ContactSolver {
             start.set(c, contact.fastened() || contact.gap() <= 0);
         }
         this.current = state(start);
+    }
+
+    /**
+     * Makes a group of units that always act together at full value, such as a live load pattern, so that it costs one
+     * addition a case.
+     *
+     * @return the group's number, to be used as a unit in a {@link LoadCase}
+     */
+    public int addGroup(int[] units) {
+        return assembly.addGroup(units);
+    }
+
+    /** The case with its groups written out as units. */
+    public LoadCase expand(LoadCase loadCase) {
+        int[] units = new int[0];
+        double[] factors = new double[0];
+        for (int i = 0; i < loadCase.size(); i++) {
+            int unit = loadCase.unit(i);
+            int[] parts = assembly.isGroup(unit) ? assembly.group(unit) : new int[] {unit};
+            int from = units.length;
+            units = Arrays.copyOf(units, from + parts.length);
+            factors = Arrays.copyOf(factors, from + parts.length);
+            System.arraycopy(parts, 0, units, from, parts.length);
+            Arrays.fill(factors, from, factors.length, loadCase.factor(i));
+        }
+        return new LoadCase(units, factors);
+    }
+
+    /** Length of the row that {@link Solution#writeRow} fills. */
+    public int rowSize() {
+        return assembly.layout().size();
+    }
+
+    /** A view on one member's part of such rows; members are numbered as in {@link Frame}. */
+    public Diagram diagram(int member) {
+        return new Diagram(assembly.layout().stations(member), assembly.layout().base(member));
     }
 
     /** Number of contact states factorised so far. */
@@ -160,7 +197,7 @@ public final class ContactSolver {
     private boolean far(LoadCase loadCase, ContactState state, double[] values) {
         double most = LEVERAGE * total(loadCase);
         for (int c = 0; c < contacts; c++) {
-            if (Math.abs(values[c]) > (state.closed().get(c) ? most : WIDE * assembly.shortest())) {
+            if (Math.abs(values[c]) > (state.pressing(c) ? most : WIDE * assembly.shortest())) {
                 return true;
             }
         }
@@ -212,7 +249,7 @@ public final class ContactSolver {
         double overlap = -Tolerance.PENETRATION_FLOOR - Tolerance.PENETRATION * largest;
         BitSet wrong = new BitSet();
         for (int c = 0; c < contacts; c++) {
-            boolean closed = state.closed().get(c);
+            boolean closed = state.pressing(c);
             boolean bad = closed ? values[c] < pull && !fastened.get(c) : values[c] < overlap;
             if (bad || Double.isNaN(values[c])) {
                 wrong.set(c);
@@ -224,7 +261,7 @@ public final class ContactSolver {
     private double largestOpening(ContactState state, double[] values) {
         double largest = 0;
         for (int c = 0; c < contacts; c++) {
-            if (!state.closed().get(c)) {
+            if (!state.pressing(c)) {
                 largest = Math.max(largest, Math.abs(values[c]));
             }
         }

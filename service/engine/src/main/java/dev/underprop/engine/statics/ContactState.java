@@ -1,7 +1,9 @@
 package dev.underprop.engine.statics;
 
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.function.IntFunction;
 
 /**
  * The structure with a given set of contacts closed: linear, factorised once, answering for one unit load after another.
@@ -11,11 +13,14 @@ final class ContactState {
 
     private final Assembly assembly;
     private final BitSet closed;
+    private final boolean[] pressing;
     private final JoistReduction[] joists;
     private final Banded matrix;
     private final Banded unconstrained;
-    private final double[][] values;
-    private final double[][] movements;
+    private final int[][] supports;
+    private double[][] values;
+    private double[][] movements;
+    private double[][] rows;
     private final BitSet loose;
     private final double weak;
 
@@ -41,8 +46,14 @@ final class ContactState {
         this.weak = regular * assembly.scale();
         this.assembly = assembly;
         this.closed = (BitSet) closed.clone();
+        this.pressing = new boolean[assembly.frame().contacts().size()];
+        for (int c = 0; c < pressing.length; c++) {
+            pressing[c] = closed.get(c);
+        }
         this.values = new double[assembly.units() + 1][];
         this.movements = new double[assembly.units() + 1][];
+        this.rows = new double[assembly.units() + 1][];
+        this.supports = assembly.layout().supports(closed);
         this.joists = new JoistReduction[assembly.joists().size()];
         this.matrix = assembly.bending();
         for (int j = 0; j < joists.length; j++) {
@@ -96,6 +107,10 @@ final class ContactState {
         return Double.isInfinite(prop.stiffness());
     }
 
+    boolean pressing(int contact) {
+        return pressing[contact];
+    }
+
     BitSet closed() {
         return closed;
     }
@@ -110,20 +125,63 @@ final class ContactState {
         return loose;
     }
 
-    /** Force or opening at every contact for a unit; the unit after the last load is the gaps and lifts. */
+    /** Stations at which each member is held. */
+    int[][] supports() {
+        return supports;
+    }
+
+    /** Force or opening at every contact for a unit or group; the unit after the last load is the gaps and lifts. */
     double[] values(int unit) {
-        if (values[unit] == null) {
-            respond(unit);
-        }
+        ensure(unit);
         return values[unit];
     }
 
-    /** Deflection (m) of the carried member at every contact for a unit. */
+    /** Deflection (m) of the carried member at every contact for a unit or group. */
     double[] movements(int unit) {
-        if (movements[unit] == null) {
-            respond(unit);
-        }
+        ensure(unit);
         return movements[unit];
+    }
+
+    /** Row of a unit or group, as {@link FieldLayout} lays it out. */
+    double[] row(int unit) {
+        ensure(unit);
+        if (rows[unit] == null) {
+            rows[unit] = assembly.isGroup(unit)
+                    ? sum(assembly.group(unit), this::row)
+                    : assembly.layout().row(unit, closed, values[unit], supports);
+        }
+        return rows[unit];
+    }
+
+    private void ensure(int unit) {
+        if (unit >= values.length) {
+            int longer = unit + 16;
+            values = Arrays.copyOf(values, longer);
+            movements = Arrays.copyOf(movements, longer);
+            rows = Arrays.copyOf(rows, longer);
+        }
+        if (values[unit] == null) {
+            if (assembly.isGroup(unit)) {
+                values[unit] = sum(assembly.group(unit), this::values);
+                movements[unit] = sum(assembly.group(unit), this::movements);
+            } else {
+                respond(unit);
+            }
+        }
+    }
+
+    private static double[] sum(int[] units, IntFunction<double[]> of) {
+        double[] sum = of.apply(units[0]).clone();
+        for (int k = 1; k < units.length; k++) {
+            add(of.apply(units[k]), sum);
+        }
+        return sum;
+    }
+
+    private static void add(double[] more, double[] sum) {
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] += more[i];
+        }
     }
 
     private void respond(int unit) {
