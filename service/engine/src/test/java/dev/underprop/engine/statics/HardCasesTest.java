@@ -275,6 +275,28 @@ class HardCasesTest {
         assertAgrees(layout, solve(layout));
     }
 
+    @ParameterizedTest
+    @CsvSource({"0.0254", "0.05", "-0.0254"})
+    void a_bearing_an_inch_beside_a_shore(double beside) {
+        Layout layout = layout(
+                List.of(JOIST, new Frame.Joist(RandomLayouts.SIXTEENTH, 0, 4, 3e7)),
+                List.of(new Frame.Carrier(2, -1, 1, EI)),
+                List.of(
+                        ground(0, 0),
+                        ground(0, 2 + beside),
+                        ground(1, 0),
+                        ground(1, 2 + beside),
+                        ground(1, 4),
+                        new Contact.OnCarrier(0, 0, 0, false),
+                        new Contact.OnCarrier(1, 0, 0, false),
+                        new Contact.OnProp(0, -0.9, RIGID, 0, false),
+                        new Contact.OnProp(0, 0.9, 1e6, -0.001, false)),
+                uniform(0, 0, 3.7, 1000),
+                uniform(1, 0, 2, 5000),
+                uniform(2, -1, 1, 150));
+        assertAgrees(layout, solve(layout));
+    }
+
     @Test
     void sixty_joists_on_two_shores_of_ten_posts_each() {
         Layout layout = Floors.large();
