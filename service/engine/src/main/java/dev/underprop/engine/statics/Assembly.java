@@ -40,6 +40,7 @@ final class Assembly {
         for (int j = 0; j < seats.length; j++) {
             joists.add(new CondensedJoist(frame, j, seats[j], pieces, units.size()));
         }
+        refuseDoubledProps(frame);
         this.layout = new FieldLayout(frame, pieces);
         this.nodes = nodes(frame);
         this.nodeOfContact = new int[frame.contacts().size()];
@@ -94,6 +95,24 @@ final class Assembly {
 
     private static double cube(double x) {
         return x * x * x;
+    }
+
+    /** Two rigid props at one place could share a load in any way, so each would be given all of it. */
+    private static void refuseDoubledProps(Frame frame) {
+        List<Node> props = new ArrayList<>();
+        for (Contact contact : frame.contacts()) {
+            if (contact instanceof Contact.OnProp prop) {
+                props.add(new Node(prop.carrier(), prop.x()));
+            }
+        }
+        props.sort(Comparator.comparingInt(Node::carrier).thenComparingDouble(Node::x));
+        for (int i = 1; i < props.size(); i++) {
+            Node before = props.get(i - 1);
+            Node here = props.get(i);
+            if (here.carrier == before.carrier && here.x - before.x < Tolerance.SAME_PLACE) {
+                throw new IllegalArgumentException("two props of one carrier at one place");
+            }
+        }
     }
 
     private static List<Node> nodes(Frame frame) {

@@ -152,4 +152,33 @@ final class EnergyProblem {
         }
         return slope;
     }
+
+    /** Complementary energy (N·m) of contact forces that balance the loads, less what the loads alone give. */
+    double energy(double[] p) {
+        double[][] hessian = hessian();
+        double[] slope = slope();
+        double energy = 0;
+        for (int i = 0; i < contacts; i++) {
+            energy += slope[i] * p[i];
+            for (int j = 0; j < contacts; j++) {
+                energy += hessian[i][j] * p[i] * p[j] / 2;
+            }
+        }
+        return energy;
+    }
+
+    /** Largest force or moment/length out of balance on any member (N). */
+    double unbalanced(double[] p) {
+        double[][] rows = equilibrium();
+        double[] loads = loads();
+        double worst = 0;
+        for (int r = 0; r < rows.length; r++) {
+            double sum = -loads[r];
+            for (int c = 0; c < contacts; c++) {
+                sum += rows[r][c] * p[c];
+            }
+            worst = Math.max(worst, Math.abs(sum));
+        }
+        return worst;
+    }
 }

@@ -1,6 +1,8 @@
 package dev.underprop.engine.statics;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 
 /** A structure with its loads and the cases asked of it, and the seed it came from. */
 record Layout(long seed, Frame frame, List<UnitLoad> units, List<LoadCase> cases) {
@@ -14,6 +16,17 @@ record Layout(long seed, Frame frame, List<UnitLoad> units, List<LoadCase> cases
             }
         }
         return sum;
+    }
+
+    /** Forces of a solution at every contact (N). */
+    static double[] forces(Solution solution, int contacts) {
+        return IntStream.range(0, contacts).mapToDouble(solution::force).toArray();
+    }
+
+    /** This layout with every contact changed. */
+    Layout with(UnaryOperator<Contact> change) {
+        List<Contact> changed = frame.contacts().stream().map(change).toList();
+        return new Layout(seed, new Frame(frame.joists(), frame.carriers(), changed), units, cases);
     }
 
     ContactSolver solver() {
