@@ -45,7 +45,7 @@ public record WoodGrade(
         /** Table 4B: Southern Pine dimension lumber, values already tabulated for the width. */
         SOUTHERN_PINE,
         /** Table 4D: timbers, 5 in by 5 in nominal and larger. */
-        TIMBER
+        TIMBER_4D
     }
 
     public WoodGrade {

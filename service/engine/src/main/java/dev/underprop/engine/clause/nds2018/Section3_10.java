@@ -29,11 +29,11 @@ public final class Section3_10 {
      * member's end; 1 otherwise.
      *
      * @param length lb along the grain (m), positive; of a round bearing the diameter
-     * @param toEnd from the bearing's nearer edge to the member's end (m), not negative
+     * @param toEnd from the bearing's nearer edge to the member's end (m), negative where the plate reaches beyond it
      */
     public static Cited areaFactor(double length, double toEnd) {
         Admissible.positive(length, "lb");
-        Admissible.notNegative(toEnd, "distance to the end");
+        Admissible.finite(toEnd, "distance to the end");
         boolean increases = length < 6 * Units.INCH && Units.atLeast(toEnd, 3 * Units.INCH);
         return new Cited(increases ? (length + 0.375 * Units.INCH) / length : 1, "Cb", AREA_FACTOR);
     }

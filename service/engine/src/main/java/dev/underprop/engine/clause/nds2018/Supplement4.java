@@ -13,6 +13,9 @@ import dev.underprop.engine.standard.Outcome;
  */
 public final class Supplement4 {
 
+    /** Stands in where a design value has no size factor and no exception looks at it. */
+    private static final Cited NO_SIZE = new Cited(1, "CF", Supplement4A.WET);
+
     private Supplement4() {}
 
     /**
@@ -31,25 +34,37 @@ public final class Supplement4 {
             case WESTERN_DIMENSION -> Supplement4A.size(value, ply);
             case WESTERN_STUD -> Supplement4A.studSize(value, ply);
             case SOUTHERN_PINE -> Supplement4B.size(value, ply);
-            case TIMBER -> Supplement4D.size(value, ply);
+            case TIMBER_4D -> Supplement4D.size(value, ply);
         };
     }
 
     /**
-     * Wet service factor CM; 1 in dry service.
+     * Wet service factor CM of a design value with a size factor; 1 in dry service.
      *
      * @param value which design value
      * @param grade tells the table, and the reference value for the exceptions of dimension lumber
-     * @param size CF of the same design value, which decides the exceptions; not looked at for values without one
+     * @param size CF of the same design value, which decides the exceptions
      */
     public static Cited wetService(DesignValue value, WoodGrade grade, Cited size, Moisture moisture) {
-        boolean timber = grade.sizes() == WoodGrade.Sizes.TIMBER;
+        boolean timber = grade.sizes() == WoodGrade.Sizes.TIMBER_4D;
         Citation table = timber ? Supplement4D.WET : Supplement4A.WET;
         if (moisture == Moisture.DRY) {
             return new Cited(1, "CM", table);
         }
         double factor = timber ? Supplement4D.wet(value) : Supplement4A.wet(value, value.of(grade) * size.value());
         return new Cited(factor, "CM", table);
+    }
+
+    /**
+     * Wet service factor CM of a design value without a size factor; 1 in dry service.
+     *
+     * @throws IllegalArgumentException for a design value that has a size factor
+     */
+    public static Cited wetService(DesignValue value, WoodGrade grade, Moisture moisture) {
+        if (value.factors().contains("CF")) {
+            throw new IllegalArgumentException(value.symbol() + " needs its size factor first");
+        }
+        return wetService(value, grade, NO_SIZE, moisture);
     }
 
     /**
@@ -61,7 +76,7 @@ public final class Supplement4 {
      * @return Cfu, or refused where the table does not cover the size, and for timbers
      */
     public static Outcome flatUse(WoodGrade grade, double thickness, double width) {
-        return grade.sizes() == WoodGrade.Sizes.TIMBER
+        return grade.sizes() == WoodGrade.Sizes.TIMBER_4D
                 ? new Outcome.Refused("flat use of timbers is not covered here", Supplement4D.SIZE)
                 : Supplement4A.flatUse(thickness, width);
     }

@@ -1,0 +1,75 @@
+package dev.underprop.engine.assess;
+
+import dev.underprop.engine.clause.asce7_16.Combination;
+import dev.underprop.engine.clause.asce7_16.LoadKind;
+import dev.underprop.engine.load.LoadModel;
+import dev.underprop.engine.load.Pattern;
+import dev.underprop.engine.statics.LoadCase;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Every combination with every live load pattern it can have. The first case is dead load alone.
+ *
+ * @param combinations the combinations that act, dead load alone first
+ * @param cases the cases
+ */
+record Cases(List<Combination> combinations, List<Case> cases) {
+
+    /** Name of the pattern of a combination without live load. */
+    static final String NO_LIVE = "no live load";
+
+    /**
+     * One case.
+     *
+     * @param combination index of the combination
+     * @param pattern name of the live load pattern
+     * @param everywhere whether live load lies everywhere or not at all: the plain case of its combination
+     * @param load for statics
+     */
+    record Case(int combination, String pattern, boolean everywhere, LoadCase load) {}
+
+    static Cases of(LoadModel model, List<Combination> combinations, List<Pattern> patterns) {
+        List<Case> cases = new ArrayList<>();
+        for (int c = 0; c < combinations.size(); c++) {
+            Combination combination = combinations.get(c);
+            if (combination.factor(LoadKind.LIVE) > 0 && !patterns.isEmpty()) {
+                for (int p = 0; p < patterns.size(); p++) {
+                    cases.add(live(model, combination, c, patterns.get(p), p == 0));
+                }
+            } else {
+                cases.add(new Case(c, NO_LIVE, true, load(model, combination, List.of())));
+            }
+        }
+        return new Cases(List.copyOf(combinations), List.copyOf(cases));
+    }
+
+    private static Case live(LoadModel model, Combination combination, int c, Pattern pattern, boolean first) {
+        List<Integer> units = pattern.cells().stream()
+                .mapToObj(cell -> model.cells().get(cell).unit())
+                .toList();
+        return new Case(c, pattern.name(), first, load(model, combination, units));
+    }
+
+    private static LoadCase load(LoadModel model, Combination combination, List<Integer> live) {
+        int[] units = new int[3 + live.size()];
+        double[] factors = new double[units.length];
+        int n = 0;
+        n = put(units, factors, n, model.dead(), combination.factor(LoadKind.DEAD));
+        n = put(units, factors, n, model.roofLive(), combination.factor(LoadKind.ROOF_LIVE));
+        n = put(units, factors, n, model.snow(), combination.factor(LoadKind.SNOW));
+        for (int unit : live) {
+            n = put(units, factors, n, unit, combination.factor(LoadKind.LIVE));
+        }
+        return new LoadCase(java.util.Arrays.copyOf(units, n), java.util.Arrays.copyOf(factors, n));
+    }
+
+    private static int put(int[] units, double[] factors, int n, int unit, double factor) {
+        if (unit == LoadModel.ABSENT || factor == 0) {
+            return n;
+        }
+        units[n] = unit;
+        factors[n] = factor;
+        return n + 1;
+    }
+}

@@ -1,0 +1,144 @@
+package dev.underprop.engine.assess;
+
+import dev.underprop.engine.check.CheckId;
+import dev.underprop.engine.check.CheckResult;
+import dev.underprop.engine.check.CheckResult.Finding;
+import dev.underprop.engine.check.Measure;
+import dev.underprop.engine.check.TimberCapacity;
+import dev.underprop.engine.clause.nds2018.Section3_10;
+import dev.underprop.engine.plan.Bearing;
+import dev.underprop.engine.plan.Fastening;
+import dev.underprop.engine.plan.Joist;
+import dev.underprop.engine.plan.Member;
+import dev.underprop.engine.plan.Post;
+import dev.underprop.engine.plan.PostType;
+import dev.underprop.engine.plan.Shore;
+import dev.underprop.engine.standard.Citation;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Judges the contacts of a situation: bearing stresses, uplift, posts and pads. */
+final class ContactJudge {
+
+    private static final Citation BEARING = Citation.read("NDS", "2018", "3.10.2");
+    private static final Citation STATICS = Citation.remembered("common practice, no source", "", "contacts only push");
+
+    private final SituationRun run;
+    private final List<CheckResult> results = new ArrayList<>();
+
+    ContactJudge(SituationRun run) {
+        this.run = run;
+    }
+
+    List<CheckResult> judge() {
+        for (int c = 0; c < run.frame().places().size(); c++) {
+            ContactPlace place = run.frame().places().get(c);
+            if (place instanceof ContactPlace.OnBearing seat) {
+                judgeBearing(c, seat);
+            } else if (place instanceof ContactPlace.OnShore seat) {
+                judgeCrossing(c, seat);
+            } else if (place instanceof ContactPlace.OnPost head) {
+                judgePost(c, head);
+            }
+        }
+        return results;
+    }
+
+    private void judgeBearing(int c, ContactPlace.OnBearing seat) {
+        Joist joist = run.plan().floor().joists().get(seat.joist());
+        Bearing bearing = run.plan().floor().bearings().get(seat.bearing());
+        double length = overlap(bearing.y(), bearing.length(), joist.start(), joist.end());
+        double area = length * joist.member().breadth();
+        add(CheckId.JOIST_BEARING, c, stress(c, area, bearing(joist.member())), BEARING, false);
+        add(CheckId.BEARING_UPLIFT, c, uplift(c, bearing, seat.joist()), STATICS, true);
+    }
+
+    private Finding uplift(int c, Bearing bearing, int joist) {
+        double pull = run.least().value(c);
+        if (bearing.fastening() instanceof Fastening.Held held) {
+            return new CheckResult.Judged(Measure.FORCE, Math.max(0, pull), held.uplift());
+        }
+        if (!run.everOpen(c)) {
+            return new CheckResult.Condition(
+                    true, Measure.FORCE, -pull, "the joist presses on its bearing in every case");
+        }
+        if (bearing.gapUnder(joist) > 0) {
+            return new CheckResult.NotApplicable("the joist stands clear of this bearing as the plan says");
+        }
+        if (bearing.fastening() instanceof Fastening.Undescribed) {
+            return new CheckResult.NotChecked("the joist lifts off; what holds it down is not described");
+        }
+        return new CheckResult.Condition(
+                false, Measure.FORCE, 0, "the joist lifts off its bearing and nothing holds it down");
+    }
+
+    private void judgeCrossing(int c, ContactPlace.OnShore seat) {
+        Member joist = run.plan().floor().joists().get(seat.joist()).member();
+        Member beam = run.plan().shores().get(seat.shore()).beam();
+        double weaker = Math.min(bearing(joist), bearing(beam));
+        Finding finding = stress(c, joist.breadth() * beam.breadth(), weaker);
+        add(CheckId.BEAM_BEARING_AT_JOIST, c, finding, BEARING, false);
+    }
+
+    private void judgePost(int c, ContactPlace.OnPost head) {
+        Shore shore = run.plan().shores().get(head.shore());
+        Post post = shore.posts().get(head.post());
+        double load = Math.max(0, run.greatest().value(c));
+        double lift = run.situation().liftOf(head.shore(), head.post(), post);
+        add(CheckId.POST_RATING, c, PostJudge.judge(post, load, lift), PostJudge.RULE, false);
+        add(CheckId.PAD_SOIL_BEARING, c, PadJudge.judge(post, run.plan().ground(), load), padCitation(), false);
+        add(CheckId.POST_CONTACT, c, contact(c), STATICS, true);
+        add(CheckId.BEAM_BEARING_AT_POST, c, headStress(c, shore, post), BEARING, false);
+    }
+
+    private Citation padCitation() {
+        return PadJudge.citation(run.plan().ground());
+    }
+
+    private Finding contact(int c) {
+        return run.everOpen(c)
+                ? new CheckResult.Condition(
+                        false, Measure.FORCE, 0, "the post goes slack: in some case it carries nothing")
+                : new CheckResult.Condition(
+                        true, Measure.FORCE, -run.least().value(c), "the post carries load in every case");
+    }
+
+    private Finding headStress(int c, Shore shore, Post post) {
+        if (!(post.type() instanceof PostType type)) {
+            return new CheckResult.NotChecked("no post type is named, so the head plate is not known");
+        }
+        Member beam = shore.beam();
+        double along = overlap(post.x(), type.head().along(), shore.start(), shore.end());
+        if (along <= 0) {
+            return new CheckResult.NotChecked("the head plate does not lie under the beam");
+        }
+        double across = Math.min(type.head().across(), beam.breadth());
+        double toEnd = Math.min(post.x() - along / 2 - shore.start(), shore.end() - post.x() - along / 2);
+        double factor = Section3_10.areaFactor(along, toEnd).value();
+        return stress(c, along * across, bearing(beam) * factor);
+    }
+
+    private Finding stress(int c, double area, double allowed) {
+        return new CheckResult.Judged(Measure.STRESS, Math.max(0, run.greatest().value(c)) / area, allowed);
+    }
+
+    private static double bearing(Member member) {
+        return new TimberCapacity(member, 1).bearing();
+    }
+
+    private static double overlap(double centre, double size, double start, double end) {
+        return Math.min(centre + size / 2, end) - Math.max(centre - size / 2, start);
+    }
+
+    private void add(CheckId id, int contact, Finding finding, Citation citation, boolean atLeast) {
+        Peaks peaks = atLeast ? run.least() : run.greatest();
+        boolean compared = finding instanceof CheckResult.Judged
+                || finding instanceof CheckResult.Refused
+                || finding instanceof CheckResult.Condition;
+        CheckResult.Where where = compared && peaks.met(contact)
+                ? run.where(peaks.caseOf(contact), Double.NaN)
+                : new CheckResult.NoCase();
+        String place = run.names().contact(run.frame().places().get(contact));
+        results.add(new CheckResult(id, place, finding, where, citation));
+    }
+}

@@ -1,0 +1,11 @@
+package dev.underprop.engine.assess;
+
+/**
+ * An extreme value over all cases of a situation and the case in which it arises.
+ *
+ * @param value in SI, sign as the holder says
+ * @param at place along the member (m), NaN where the place is a point
+ * @param combination name of the combination
+ * @param pattern name of the live load pattern
+ */
+public record Extreme(double value, double at, String combination, String pattern) {}

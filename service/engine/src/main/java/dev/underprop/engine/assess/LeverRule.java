@@ -1,0 +1,151 @@
+package dev.underprop.engine.assess;
+
+import dev.underprop.engine.load.LoadModel;
+import dev.underprop.engine.plan.JobPlan;
+import dev.underprop.engine.plan.Joist;
+import dev.underprop.engine.plan.Post;
+import dev.underprop.engine.plan.Shore;
+import dev.underprop.engine.statics.LoadCase;
+import dev.underprop.engine.statics.UnitLoad;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The check by hand that stands beside the analysis: every joist and beam cut into simple spans at its supports, lever
+ * rule on each and on overhangs. It knows nothing of continuity, which is the point of comparing.
+ */
+final class LeverRule {
+
+    private final JobPlan plan;
+    private final LoadModel model;
+    private final SituationFrame situation;
+
+    LeverRule(JobPlan plan, LoadModel model, SituationFrame situation) {
+        this.plan = plan;
+        this.model = model;
+        this.situation = situation;
+    }
+
+    /** Load (N) at every contact of the situation's frame; negative means uplift. */
+    double[] loads(LoadCase loadCase) {
+        double[] byContact = new double[situation.places().size()];
+        int joists = plan.floor().joists().size();
+        for (int j = 0; j < joists; j++) {
+            int[] contacts = contactsOfJoist(j);
+            double[] at = Arrays.stream(contacts).mapToDouble(this::joistPlace).toArray();
+            double[] reactions = reactions(at, loadsOn(j, loadCase));
+            for (int i = 0; i < contacts.length; i++) {
+                byContact[contacts[i]] = reactions[i];
+            }
+        }
+        for (int s = 0; s < plan.shores().size(); s++) {
+            addPosts(s, loadsOn(joists + s, loadCase), byContact);
+        }
+        return byContact;
+    }
+
+    private void addPosts(int s, List<double[]> own, double[] byContact) {
+        Shore shore = plan.shores().get(s);
+        List<double[]> loads = new ArrayList<>(own);
+        int[] heads = new int[shore.posts().size()];
+        for (int c = 0; c < byContact.length; c++) {
+            ContactPlace place = situation.places().get(c);
+            if (place instanceof ContactPlace.OnShore seat && seat.shore() == s) {
+                Joist joist = plan.floor().joists().get(seat.joist());
+                loads.add(new double[] {joist.x(), byContact[c]});
+            } else if (place instanceof ContactPlace.OnPost head && head.shore() == s) {
+                heads[head.post()] = c;
+            }
+        }
+        double[] at = shore.posts().stream().mapToDouble(Post::x).toArray();
+        double[] reactions = reactions(at, loads);
+        for (int p = 0; p < heads.length; p++) {
+            byContact[heads[p]] = reactions[p];
+        }
+    }
+
+    private int[] contactsOfJoist(int j) {
+        List<ContactPlace> places = situation.places();
+        return java.util.stream.IntStream.range(0, places.size())
+                .filter(c -> joistOf(places.get(c)) == j)
+                .boxed()
+                .sorted(java.util.Comparator.comparingDouble(this::joistPlace))
+                .mapToInt(Integer::intValue)
+                .toArray();
+    }
+
+    private static int joistOf(ContactPlace place) {
+        if (place instanceof ContactPlace.OnBearing seat) {
+            return seat.joist();
+        }
+        return place instanceof ContactPlace.OnShore seat ? seat.joist() : -1;
+    }
+
+    private double joistPlace(int contact) {
+        ContactPlace place = situation.places().get(contact);
+        return place instanceof ContactPlace.OnBearing seat
+                ? plan.floor().bearings().get(seat.bearing()).y()
+                : plan.shores().get(((ContactPlace.OnShore) place).shore()).y();
+    }
+
+    /** Loads as {place, force} pairs or {from, to, intensity} triples. */
+    private List<double[]> loadsOn(int member, LoadCase loadCase) {
+        List<double[]> loads = new ArrayList<>();
+        for (int k = 0; k < loadCase.size(); k++) {
+            double factor = loadCase.factor(k);
+            for (UnitLoad.Piece piece : model.units().get(loadCase.unit(k)).pieces()) {
+                if (piece.member() != member) {
+                    continue;
+                }
+                if (piece instanceof UnitLoad.Point p) {
+                    loads.add(new double[] {p.at(), factor * p.force()});
+                } else if (piece instanceof UnitLoad.Uniform u) {
+                    loads.add(new double[] {u.from(), u.to(), factor * u.intensity()});
+                }
+            }
+        }
+        return loads;
+    }
+
+    private static double[] reactions(double[] supports, List<double[]> loads) {
+        double[] out = new double[supports.length];
+        for (double[] load : loads) {
+            if (load.length == 2) {
+                addPoint(supports, load[0], load[1], out);
+            } else {
+                addUniform(supports, load[0], load[1], load[2], out);
+            }
+        }
+        return out;
+    }
+
+    private static void addUniform(double[] supports, double from, double to, double intensity, double[] out) {
+        double start = from;
+        for (double support : supports) {
+            if (support > start && support < to) {
+                addPoint(supports, (start + support) / 2, intensity * (support - start), out);
+                start = support;
+            }
+        }
+        addPoint(supports, (start + to) / 2, intensity * (to - start), out);
+    }
+
+    private static void addPoint(double[] supports, double at, double force, double[] out) {
+        int n = supports.length;
+        if (n == 0) {
+            return;
+        }
+        if (n == 1) {
+            out[0] += force;
+            return;
+        }
+        int left = 0;
+        while (left < n - 2 && at > supports[left + 1]) {
+            left++;
+        }
+        double part = (at - supports[left]) / (supports[left + 1] - supports[left]);
+        out[left] += force * (1 - part);
+        out[left + 1] += force * part;
+    }
+}

@@ -1,0 +1,96 @@
+package dev.underprop.engine.assess;
+
+import dev.underprop.engine.check.CheckId;
+import dev.underprop.engine.check.CheckResult;
+import dev.underprop.engine.check.CheckResult.Finding;
+import dev.underprop.engine.check.Measure;
+import dev.underprop.engine.clause.ibc2021.Section1604;
+import dev.underprop.engine.clause.nds2018.Section3_4;
+import dev.underprop.engine.clause.nds2018.Section4_3;
+import dev.underprop.engine.plan.Member;
+import dev.underprop.engine.standard.Citation;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Judges joists and shore beams from what they met in a run. */
+final class MemberJudge {
+
+    private final SituationRun run;
+    private final List<CheckResult> results = new ArrayList<>();
+
+    MemberJudge(SituationRun run) {
+        this.run = run;
+    }
+
+    List<CheckResult> judge() {
+        int joists = run.plan().floor().joists().size();
+        for (int m = 0; m < run.members().size(); m++) {
+            boolean beam = m >= joists;
+            add(beam ? CheckId.BEAM_BENDING : CheckId.JOIST_BENDING, m, bending(m), MemberRun.BENDING_CHECK, BENDING);
+            add(beam ? CheckId.BEAM_SHEAR : CheckId.JOIST_SHEAR, m, MemberRun.SHEAR_CHECK, Measure.STRESS, SHEAR);
+            add(
+                    beam ? CheckId.BEAM_DEFLECTION_TOTAL : CheckId.JOIST_DEFLECTION_TOTAL,
+                    m,
+                    MemberRun.DEAD_AND_LIVE_CHECK,
+                    Measure.DEFLECTION,
+                    Section1604.floorTotal().citation());
+            add(
+                    beam ? CheckId.BEAM_DEFLECTION_LIVE : CheckId.JOIST_DEFLECTION_LIVE,
+                    m,
+                    MemberRun.LIVE_CHECK,
+                    Measure.DEFLECTION,
+                    Section1604.floorLive().citation());
+            addMoisture(m, beam, joists);
+        }
+        return results;
+    }
+
+    private static final Citation BENDING = Section4_3.TABLE_4_3_1;
+    private static final Citation SHEAR = Section3_4.shearStress(0, 1).citation();
+    private static final Citation MOISTURE = Citation.read("NDS", "2018", "4.1.4 and 4.3.3");
+
+    private Finding bending(int m) {
+        MemberRun member = run.members().get(m);
+        if (!member.limits().bendingKnown()) {
+            return new CheckResult.NotChecked("the tables of dimension lumber give no size factor for this section");
+        }
+        return judged(member.checks(), MemberRun.BENDING_CHECK, Measure.STRESS, "no moment arises");
+    }
+
+    private void add(CheckId id, int m, int check, Measure measure, Citation citation) {
+        add(id, m, judged(run.members().get(m).checks(), check, measure, "no load comes and goes"), check, citation);
+    }
+
+    private void add(CheckId id, int m, Finding finding, int check, Citation citation) {
+        Peaks checks = run.members().get(m).checks();
+        CheckResult.Where where = finding instanceof CheckResult.NotChecked || !checks.met(check)
+                ? new CheckResult.NoCase()
+                : run.where(checks.caseOf(check), checks.at(check));
+        results.add(new CheckResult(id, run.names().member(m), finding, where, citation));
+    }
+
+    private static Finding judged(Peaks checks, int check, Measure measure, String nothing) {
+        if (!checks.met(check) || checks.demand(check) == 0) {
+            return new CheckResult.NotApplicable(nothing);
+        }
+        if (checks.capacity(check) == 0) {
+            return new CheckResult.Refused(
+                    measure, checks.demand(check), "the slenderness ratio of 3.3.3.7 is above 50: no value is allowed");
+        }
+        return new CheckResult.Judged(measure, checks.demand(check), checks.capacity(check));
+    }
+
+    private void addMoisture(int m, boolean beam, int joists) {
+        Member member = beam
+                ? run.plan().shores().get(m - joists).beam()
+                : run.plan().floor().joists().get(m).member();
+        Finding finding = switch (member.moisture()) {
+            case DRY -> new CheckResult.NotApplicable("stated dry");
+            case WET -> new CheckResult.NotApplicable("stated wet: the wet service factors are applied");
+            case UNSTATED ->
+                new CheckResult.NotChecked("whether the timber stays dry is not stated; dry values were used");
+        };
+        results.add(new CheckResult(
+                CheckId.TIMBER_SERVICE, run.names().member(m), finding, new CheckResult.NoCase(), MOISTURE));
+    }
+}

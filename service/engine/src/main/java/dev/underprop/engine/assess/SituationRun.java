@@ -1,0 +1,228 @@
+package dev.underprop.engine.assess;
+
+import dev.underprop.engine.assess.SituationResult.PlainCase;
+import dev.underprop.engine.check.CheckResult;
+import dev.underprop.engine.check.MemberLimits;
+import dev.underprop.engine.clause.asce7_16.Combination;
+import dev.underprop.engine.load.LoadModel;
+import dev.underprop.engine.load.Patterns;
+import dev.underprop.engine.plan.JobPlan;
+import dev.underprop.engine.plan.Situation;
+import dev.underprop.engine.statics.ContactSolver;
+import dev.underprop.engine.statics.LoadCase;
+import dev.underprop.engine.statics.Solution;
+import java.util.ArrayList;
+import java.util.List;
+
+/** One situation through all its cases. What it met is read by {@link SituationJudge}. */
+final class SituationRun {
+
+    private final JobPlan plan;
+    private final Situation situation;
+    private final LoadModel model;
+    private final Names names;
+    private final SituationFrame situationFrame;
+    private final ContactSolver solver;
+    private final Cases cases;
+    private final int patternCount;
+    private final List<MemberRun> members = new ArrayList<>();
+    private final Peaks greatest;
+    private final Peaks least;
+    private final boolean[] everOpen;
+    private final boolean[] everClosed;
+    private final List<PlainCase> plainCases = new ArrayList<>();
+    private SituationResult.Stability stability = new SituationResult.Stands();
+    private double penetration;
+    private int changes;
+    private int solved;
+    private LoadCase failedCase;
+
+    SituationRun(JobPlan plan, Situation situation, LoadModel model, List<Combination> combinations) {
+        this.plan = plan;
+        this.situation = situation;
+        this.model = model;
+        this.names = new Names(plan);
+        this.situationFrame = SituationFrame.of(plan, situation);
+        this.solver = new ContactSolver(situationFrame.frame(), model.units());
+        Patterns patterns = patterns();
+        this.patternCount = Math.max(1, patterns.all().size());
+        this.cases = Cases.of(model, combinations, patterns.all());
+        int contacts = situationFrame.places().size();
+        this.greatest = new Peaks(contacts);
+        this.least = new Peaks(contacts);
+        this.everOpen = new boolean[contacts];
+        this.everClosed = new boolean[contacts];
+        this.failedCase = cases.cases().get(0).load();
+        for (int m = 0; m < situationFrame.frame().members(); m++) {
+            MemberLimits limits = MemberLimits.of(plan, situation, m, combinations);
+            members.add(new MemberRun(situationFrame.frame(), model.units(), m, limits));
+        }
+    }
+
+    /** Fixed patterns, then those that are worst for each seat's uplift and each post, by influence under dead load. */
+    private Patterns patterns() {
+        Patterns patterns = new Patterns(model, plan.shores());
+        if (model.cells().isEmpty()) {
+            return patterns;
+        }
+        Solution dead = solver.solve(new LoadCase(new int[] {model.dead()}, new double[] {1}));
+        for (int c = 0; c < situationFrame.places().size(); c++) {
+            int contact = c;
+            boolean judged = !(situationFrame.places().get(c) instanceof ContactPlace.OnShore);
+            if (judged && dead.closed(c)) {
+                patterns.addInfluence(
+                        names.contact(situationFrame.places().get(c)),
+                        cell -> dead.influence(contact, model.cells().get(cell).unit()));
+            }
+        }
+        return patterns;
+    }
+
+    /** Solves every case, or stops at the first in which something can move. */
+    void run() {
+        for (int i = 0; i < cases.cases().size() && stands(); i++) {
+            Cases.Case one = cases.cases().get(i);
+            Solution solution = solver.solve(one.load());
+            changes += solution.changes();
+            solved++;
+            if (solution.outcome() == Solution.Outcome.SETTLED) {
+                take(solution, one, i);
+            } else {
+                fail(solution, one);
+            }
+        }
+    }
+
+    private void take(Solution solution, Cases.Case one, int index) {
+        boolean deadOnly = index == 0;
+        for (MemberRun member : members) {
+            if (deadOnly) {
+                member.setDead(solution);
+            }
+            member.take(solution, index, one.combination(), deadOnly);
+        }
+        for (int c = 0; c < everOpen.length; c++) {
+            double force = solution.force(c);
+            greatest.note(c, force, Double.NaN, index);
+            least.note(c, -force, Double.NaN, index);
+            boolean closed = solution.closed(c);
+            everOpen[c] |= !closed;
+            everClosed[c] |= closed;
+            penetration = Math.max(penetration, -solution.opening(c));
+        }
+        if (one.everywhere()) {
+            plainCases.add(plainCase(solution, one));
+        }
+    }
+
+    private PlainCase plainCase(Solution solution, Cases.Case one) {
+        List<Double> forces = new ArrayList<>();
+        List<Double> openings = new ArrayList<>();
+        List<Double> movements = new ArrayList<>();
+        for (int c = 0; c < everOpen.length; c++) {
+            forces.add(solution.force(c));
+            openings.add(solution.opening(c));
+            movements.add(solution.movement(c));
+        }
+        return new PlainCase(
+                cases.combinations().get(one.combination()).name(), one.pattern(), forces, openings, movements);
+    }
+
+    private void fail(Solution solution, Cases.Case one) {
+        failedCase = one.load();
+        String reason = new Mechanism(plan, situationFrame, names).describe(solution);
+        stability = new SituationResult.Moves(
+                reason, cases.combinations().get(one.combination()).name(), one.pattern());
+    }
+
+    boolean stands() {
+        return stability instanceof SituationResult.Stands;
+    }
+
+    JobPlan plan() {
+        return plan;
+    }
+
+    Situation situation() {
+        return situation;
+    }
+
+    LoadModel model() {
+        return model;
+    }
+
+    Names names() {
+        return names;
+    }
+
+    SituationFrame frame() {
+        return situationFrame;
+    }
+
+    int patternCount() {
+        return patternCount;
+    }
+
+    Cases cases() {
+        return cases;
+    }
+
+    List<MemberRun> members() {
+        return members;
+    }
+
+    SituationResult.Stability stability() {
+        return stability;
+    }
+
+    /** Greatest force at each contact. */
+    Peaks greatest() {
+        return greatest;
+    }
+
+    /** Least force at each contact, its sign turned. */
+    Peaks least() {
+        return least;
+    }
+
+    boolean everOpen(int contact) {
+        return everOpen[contact];
+    }
+
+    boolean everClosed(int contact) {
+        return everClosed[contact];
+    }
+
+    List<PlainCase> plainCases() {
+        return plainCases;
+    }
+
+    /** The case in which something moved; the first case where nothing did. */
+    LoadCase failedCase() {
+        return failedCase;
+    }
+
+    SituationResult.Quality quality() {
+        double residual =
+                members.stream().mapToDouble(MemberRun::residual).max().orElse(0);
+        return new SituationResult.Quality(residual, penetration, solved, solver.factorised(), changes);
+    }
+
+    /** Movement (m) of the carried member at a contact in a case. */
+    double movement(int contact, int caseIndex) {
+        return solver.solve(cases.cases().get(caseIndex).load()).movement(contact);
+    }
+
+    Extreme extreme(double value, double at, int caseIndex) {
+        Cases.Case one = cases.cases().get(caseIndex);
+        return new Extreme(
+                value, at, cases.combinations().get(one.combination()).name(), one.pattern());
+    }
+
+    /** Names the case that governs a check. */
+    CheckResult.Where where(int caseIndex, double at) {
+        Cases.Case one = cases.cases().get(caseIndex);
+        return new CheckResult.InCase(
+                situation.name(), cases.combinations().get(one.combination()).name(), one.pattern(), at);
+    }
+}

@@ -1,0 +1,88 @@
+package dev.underprop.engine.check;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The one table of checks. Ids say what is checked; clause numbers belong to citations. A check that is not built yet
+ * stands here too, so that leaving it out can never look like passing it.
+ */
+public enum CheckId {
+    BEAM_BENDING("beam-bending", "Shore beam in bending", Scope.ALWAYS, true),
+    BEAM_SHEAR("beam-shear", "Shore beam in shear", Scope.ALWAYS, true),
+    BEAM_BEARING_AT_POST("beam-bearing-at-post", "Shore beam pressed by a post's head plate", Scope.ALWAYS, true),
+    BEAM_BEARING_AT_JOIST("beam-bearing-at-joist", "Joist and shore beam pressed together", Scope.ALWAYS, true),
+    BEAM_DEFLECTION_LIVE("beam-deflection-live", "Shore beam deflection from live load", Scope.ALWAYS, true),
+    BEAM_DEFLECTION_TOTAL("beam-deflection-total", "Shore beam deflection from all load", Scope.ALWAYS, true),
+    JOIST_BENDING("joist-bending", "Joist in bending", Scope.ALWAYS, true),
+    JOIST_SHEAR("joist-shear", "Joist in shear", Scope.ALWAYS, true),
+    JOIST_BEARING("joist-bearing", "Joist pressed on its bearing", Scope.ALWAYS, true),
+    JOIST_DEFLECTION_LIVE("joist-deflection-live", "Joist deflection from live load", Scope.ALWAYS, true),
+    JOIST_DEFLECTION_TOTAL("joist-deflection-total", "Joist deflection from all load", Scope.ALWAYS, true),
+    BEARING_UPLIFT("bearing-uplift", "Joist lifting off its bearing", Scope.ALWAYS, true),
+    POST_RATING("post-rating", "Post against its rating", Scope.ALWAYS, true),
+    POST_CONTACT("post-contact", "Post that carries nothing", Scope.ALWAYS, true),
+    PAD_SOIL_BEARING("pad-soil-bearing", "Pad pressure on the ground", Scope.ALWAYS, true),
+    TIMBER_SERVICE("timber-service", "Moisture the timber stands in", Scope.ALWAYS, true),
+    TIMBER_TREATMENT("timber-treatment", "Incising of treated timber", Scope.ALWAYS, false),
+    BEAM_PLY_FASTENING("beam-ply-fastening", "Plies of the shore beam fastened together", Scope.ALWAYS, false),
+    BEAM_ROLL_RESTRAINT("beam-roll-restraint", "Shore beam held against rolling over", Scope.ALWAYS, false),
+    POST_SIDEWAYS("post-sideways", "Post head and foot held sideways", Scope.ALWAYS, false),
+    POST_PLATES("post-plates", "Head and base plates in bending", Scope.ALWAYS, false),
+    PAD_STRENGTH("pad-strength", "Pad in bending and shear", Scope.ALWAYS, false),
+    PAD_SETTLEMENT("pad-settlement", "Settlement of the pads", Scope.ALWAYS, false),
+    STIFFNESS_BOUNDS("stiffness-bounds", "Soft and stiff posts, fit-up", Scope.ALWAYS, false),
+    AS_FOUND_HISTORY("as-found-history", "What the floor carried before the shores", Scope.ALWAYS, false),
+    TIPPING("tipping", "Factor of safety against tipping and roll", Scope.ALWAYS, false),
+    SIDEWAYS_RESTRAINT("sideways-restraint", "Floor and shore heads held in both directions", Scope.ALWAYS, false),
+    INTAKE("intake", "Questions that catch the classic accidents", Scope.ALWAYS, false),
+    LATERAL_LOADS("lateral-loads", "Wind and seismic loads", Scope.BEARING_REMOVED, false),
+    EXCAVATION("excavation", "Excavation beside a pad", Scope.BEARING_REMOVED, false);
+
+    /** When a check is required. */
+    public enum Scope {
+        /** In every situation. */
+        ALWAYS,
+        /** In a situation with a bearing removed. */
+        BEARING_REMOVED
+    }
+
+    private final String id;
+    private final String title;
+    private final Scope scope;
+    private final boolean built;
+
+    CheckId(String id, String title, Scope scope, boolean built) {
+        this.id = id;
+        this.title = title;
+        this.scope = scope;
+        this.built = built;
+    }
+
+    /** The id as plans, reports and pages write it. */
+    public String id() {
+        return id;
+    }
+
+    /** A few words for people. */
+    public String title() {
+        return title;
+    }
+
+    /** When it is required. */
+    public Scope scope() {
+        return scope;
+    }
+
+    /** Whether this version can make the check; otherwise it is reported as not checked by name. */
+    public boolean built() {
+        return built;
+    }
+
+    /** Checks required in a situation. */
+    public static List<CheckId> required(boolean bearingRemoved) {
+        return Arrays.stream(values())
+                .filter(c -> c.scope == Scope.ALWAYS || bearingRemoved)
+                .toList();
+    }
+}

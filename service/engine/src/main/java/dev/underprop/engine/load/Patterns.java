@@ -1,0 +1,102 @@
+package dev.underprop.engine.load;
+
+import dev.underprop.engine.plan.Post;
+import dev.underprop.engine.plan.Shore;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.IntPredicate;
+import java.util.function.IntToDoubleFunction;
+
+/**
+ * The live load patterns of a plan: all; for every shore its odd spans, its even spans, each pair of neighbours and each
+ * single span; the same for the parts of the joists between the lines that carry them; and, asked for one by one, the
+ * pattern of influence that is worst for a given contact. A pattern that repeats another is kept once.
+ */
+public final class Patterns {
+
+    private final LoadModel model;
+    private final Set<BitSet> known = new HashSet<>();
+    private final List<Pattern> patterns = new ArrayList<>();
+
+    /** Collects the patterns that do not depend on the contact state. */
+    public Patterns(LoadModel model, List<Shore> shores) {
+        this.model = model;
+        add("live load everywhere", cell -> true);
+        for (Shore shore : shores) {
+            addGroups(spanNames(shore), "spans of " + shore.name(), cell -> spanOf(shore, cell.column()));
+        }
+        addGroups(model.rowNames(), "parts of the joists", LoadModel.Cell::row);
+    }
+
+    private static List<String> spanNames(Shore shore) {
+        List<Post> posts = shore.posts();
+        List<String> names = new ArrayList<>();
+        names.add("left of " + posts.get(0).name());
+        for (int i = 1; i < posts.size(); i++) {
+            names.add(posts.get(i - 1).name() + " to " + posts.get(i).name());
+        }
+        names.add("right of " + posts.get(posts.size() - 1).name());
+        return names;
+    }
+
+    private int spanOf(Shore shore, int column) {
+        double from = model.columnStarts().get(column);
+        int span = 0;
+        while (span < shore.posts().size() && shore.posts().get(span).x() <= from + 1e-3) {
+            span++;
+        }
+        return span;
+    }
+
+    private interface GroupOf {
+        int of(LoadModel.Cell cell);
+    }
+
+    private void addGroups(List<String> names, String what, GroupOf group) {
+        int n = names.size();
+        add("live load on odd " + what, cell -> group.of(cell) % 2 == 0);
+        add("live load on even " + what, cell -> group.of(cell) % 2 == 1);
+        for (int i = 0; i < n; i++) {
+            int here = i;
+            if (i + 1 < n) {
+                add(
+                        "live load on " + names.get(i) + " and " + names.get(i + 1),
+                        cell -> group.of(cell) == here || group.of(cell) == here + 1);
+            }
+            add("live load on " + names.get(i), cell -> group.of(cell) == here);
+        }
+    }
+
+    private void add(String name, java.util.function.Predicate<LoadModel.Cell> loaded) {
+        addCells(name, c -> loaded.test(model.cells().get(c)));
+    }
+
+    private void addCells(String name, IntPredicate loaded) {
+        BitSet cells = new BitSet();
+        for (int c = 0; c < model.cells().size(); c++) {
+            cells.set(c, loaded.test(c));
+        }
+        if (!cells.isEmpty() && known.add(cells)) {
+            patterns.add(new Pattern(name, cells));
+        }
+    }
+
+    /**
+     * Adds the pattern that presses hardest on a contact and the one that lifts it most.
+     *
+     * @param place what the contact is called
+     * @param influence change of the contact force per unit of live load in a cell
+     */
+    public void addInfluence(String place, IntToDoubleFunction influence) {
+        addCells("live load where it adds to " + place, c -> influence.applyAsDouble(c) > 0);
+        addCells("live load where it relieves " + place, c -> influence.applyAsDouble(c) < 0);
+    }
+
+    /** The patterns in order, "everywhere" first. Empty where there is no live load. */
+    public List<Pattern> all() {
+        return List.copyOf(patterns);
+    }
+}

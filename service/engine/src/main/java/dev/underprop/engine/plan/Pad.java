@@ -1,0 +1,53 @@
+package dev.underprop.engine.plan;
+
+/**
+ * A pad.
+ *
+ * @param name as the plan calls it
+ * @param kind what it is made of
+ * @param along x size (m), positive
+ * @param across y size (m), positive
+ * @param thickness (m), positive
+ * @param weight own weight, or that it is not known
+ */
+public record Pad(String name, Kind kind, double along, double across, double thickness, Weight weight)
+        implements Post.Footing {
+
+    /** What a pad is made of. */
+    public enum Kind {
+        CONCRETE,
+        TIMBER,
+        STEEL,
+        SLAB,
+        CRIB
+    }
+
+    public Pad {
+        Sense.positive(along, "pad size along");
+        Sense.positive(across, "pad size across");
+        Sense.positive(thickness, "thickness");
+    }
+
+    /** Area on the ground (m²). */
+    public double area() {
+        return along * across;
+    }
+
+    /** A pad's own weight. */
+    public sealed interface Weight {}
+
+    /**
+     * Known from a unit weight.
+     *
+     * @param unitWeight (N/m³), not negative
+     * @param stated whether the plan states it; a named default otherwise
+     */
+    public record Known(double unitWeight, boolean stated) implements Weight {
+        public Known {
+            Sense.notNegative(unitWeight, "unit weight");
+        }
+    }
+
+    /** Not known. */
+    public record Unknown() implements Weight {}
+}

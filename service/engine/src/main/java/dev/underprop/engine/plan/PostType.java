@@ -1,0 +1,71 @@
+package dev.underprop.engine.plan;
+
+import java.util.List;
+
+/**
+ * A type of post.
+ *
+ * @param name as the plan calls it
+ * @param rating allowable load by height, or that none is given
+ * @param head plate under the beam
+ * @param base plate on the pad
+ */
+public record PostType(String name, Rating rating, Plate head, Plate base) implements Post.Type {
+
+    /**
+     * A plate.
+     *
+     * @param along x size (m), positive
+     * @param across y size (m), positive
+     */
+    public record Plate(double along, double across) {
+        public Plate {
+            Sense.positive(along, "plate size along");
+            Sense.positive(across, "plate size across");
+        }
+    }
+
+    /** What is known of the post's strength by table. */
+    public sealed interface Rating {}
+
+    /** No rating given. */
+    public record NotRated() implements Rating {}
+
+    /**
+     * A rating table.
+     *
+     * @param source where it comes from
+     * @param factor characteristic values are divided by it; 1 for allowable values
+     * @param interpolate whether linear interpolation between rows is asked for
+     * @param rows in ascending order of height, at least one
+     */
+    public record Table(String source, double factor, boolean interpolate, List<Row> rows) implements Rating {
+        public Table {
+            if (!(factor >= 1)) {
+                throw new IllegalArgumentException("the factor must be at least 1");
+            }
+            rows = List.copyOf(rows);
+            for (int i = 0; i < rows.size(); i++) {
+                if (i > 0 && !(rows.get(i).height() > rows.get(i - 1).height())) {
+                    throw new IllegalArgumentException("rows must rise in height");
+                }
+            }
+            if (rows.isEmpty()) {
+                throw new IllegalArgumentException("a table needs a row");
+            }
+        }
+    }
+
+    /**
+     * One row.
+     *
+     * @param height (m), positive
+     * @param load at that height (N), positive
+     */
+    public record Row(double height, double load) {
+        public Row {
+            Sense.positive(height, "height");
+            Sense.positive(load, "load");
+        }
+    }
+}

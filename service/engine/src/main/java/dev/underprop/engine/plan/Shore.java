@@ -1,0 +1,44 @@
+package dev.underprop.engine.plan;
+
+import java.util.List;
+
+/**
+ * One shore: a beam across the joists and the posts under it.
+ *
+ * @param name as the plan calls it
+ * @param y where it stands (m)
+ * @param beam plies and timber
+ * @param start x of the beam's left end (m)
+ * @param length of the beam (m), positive
+ * @param gaps joists that stand clear of the beam
+ * @param posts in order of x
+ */
+public record Shore(
+        String name, double y, Member beam, double start, double length, List<SeatGap> gaps, List<Post> posts) {
+
+    public Shore {
+        Sense.finite(y, "y");
+        Sense.finite(start, "start");
+        Sense.positive(length, "length");
+        gaps = List.copyOf(gaps);
+        posts = List.copyOf(posts);
+        if (posts.isEmpty()) {
+            throw new IllegalArgumentException("a shore needs at least one post");
+        }
+    }
+
+    /** x of the beam's right end (m). */
+    public double end() {
+        return start + length;
+    }
+
+    /** Whether the joist crosses the beam. */
+    public boolean under(Joist joist) {
+        return joist.crosses(y) && joist.x() >= start - Sense.ROUNDING && joist.x() <= end() + Sense.ROUNDING;
+    }
+
+    /** Clear space (m) between a joist and the beam. */
+    public double gapUnder(int joist) {
+        return SeatGap.of(gaps, joist);
+    }
+}

@@ -1,0 +1,23 @@
+package dev.underprop.wire.door;
+
+import dev.underprop.wire.quantity.UnitSystem;
+
+/**
+ * How an answer is to be written; not part of the plan, so it does not change the plan's digest.
+ *
+ * @param units unit system of the results
+ * @param detail how much is said
+ */
+public record AnswerOptions(UnitSystem units, Detail detail) {
+
+    /** How much an answer says. */
+    public enum Detail {
+        /** The worst place of each check. */
+        COMPACT,
+        /** Every place of each check, and every combination contact by contact. */
+        FULL
+    }
+
+    /** United States units, compact. */
+    public static final AnswerOptions USUAL = new AnswerOptions(UnitSystem.US, Detail.COMPACT);
+}

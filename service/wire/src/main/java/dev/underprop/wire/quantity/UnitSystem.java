@@ -1,0 +1,9 @@
+package dev.underprop.wire.quantity;
+
+/** The units in which results are given. */
+public enum UnitSystem {
+    /** Feet, inches, pounds. */
+    US,
+    /** Metres, millimetres, kilonewtons. */
+    SI
+}
