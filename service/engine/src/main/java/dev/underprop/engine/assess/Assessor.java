@@ -5,14 +5,17 @@ import dev.underprop.engine.check.CheckId;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.PlanVerdict;
 import dev.underprop.engine.clause.asce7_16.Combination;
+import dev.underprop.engine.clause.asce7_16.LoadKind;
 import dev.underprop.engine.clause.asce7_16.Section2_4;
 import dev.underprop.engine.load.LoadModel;
 import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.Situation;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Assesses a plan: every situation, every combination, every live load pattern. Pure: the same plan gives the same
@@ -25,8 +28,7 @@ public final class Assessor {
     /** Assesses one plan. */
     public static Assessment assess(JobPlan plan) {
         LoadModel model = LoadModel.of(plan);
-        List<Combination> combinations = Section2_4.gravity(
-                !model.cells().isEmpty(), model.roofLive() != LoadModel.ABSENT, model.snow() != LoadModel.ABSENT);
+        List<Combination> combinations = Section2_4.gravity(present(model));
         List<SituationResult> situations = new ArrayList<>();
         int patterns = 0;
         int cases = 0;
@@ -48,6 +50,20 @@ public final class Assessor {
                 Assumptions.of(plan),
                 Advisories.of(plan, situations),
                 new Counts(situations.size(), combinations.size(), patterns, cases, factorised));
+    }
+
+    private static Set<LoadKind> present(LoadModel model) {
+        Set<LoadKind> kinds = EnumSet.of(LoadKind.DEAD);
+        if (!model.cells().isEmpty()) {
+            kinds.add(LoadKind.LIVE);
+        }
+        if (model.roofLive() != LoadModel.ABSENT) {
+            kinds.add(LoadKind.ROOF_LIVE);
+        }
+        if (model.snow() != LoadModel.ABSENT) {
+            kinds.add(LoadKind.SNOW);
+        }
+        return kinds;
     }
 
     /** For each check and place the worst over all situations, in the order of the table of checks. */

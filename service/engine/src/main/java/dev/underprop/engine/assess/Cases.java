@@ -1,6 +1,7 @@
 package dev.underprop.engine.assess;
 
 import dev.underprop.engine.clause.asce7_16.Combination;
+import dev.underprop.engine.clause.asce7_16.LoadKind;
 import dev.underprop.engine.load.LoadModel;
 import dev.underprop.engine.load.Pattern;
 import dev.underprop.engine.statics.LoadCase;
@@ -38,7 +39,7 @@ record Cases(List<Combination> combinations, List<Case> cases) {
         List<Case> cases = new ArrayList<>();
         for (int c = 0; c < combinations.size(); c++) {
             Combination combination = combinations.get(c);
-            if (combination.live() > 0 && !patterns.isEmpty()) {
+            if (combination.factor(LoadKind.LIVE) > 0 && !patterns.isEmpty()) {
                 for (int p = 0; p < patterns.size(); p++) {
                     cases.add(new Case(c, patterns.get(p).name(), p == 0, load(model, combination, groups[p])));
                 }
@@ -53,10 +54,10 @@ record Cases(List<Combination> combinations, List<Case> cases) {
         int[] units = new int[4];
         double[] factors = new double[4];
         int n = 0;
-        n = put(units, factors, n, model.dead(), combination.dead());
-        n = put(units, factors, n, model.roofLive(), combination.roofLive());
-        n = put(units, factors, n, model.snow(), combination.snow());
-        n = put(units, factors, n, live, combination.live());
+        n = put(units, factors, n, model.dead(), combination.factor(LoadKind.DEAD));
+        n = put(units, factors, n, model.roofLive(), combination.factor(LoadKind.ROOF_LIVE));
+        n = put(units, factors, n, model.snow(), combination.factor(LoadKind.SNOW));
+        n = put(units, factors, n, live, combination.factor(LoadKind.LIVE));
         return new LoadCase(Arrays.copyOf(units, n), Arrays.copyOf(factors, n));
     }
 

@@ -109,6 +109,9 @@ final class ContactJudge {
         }
         Member beam = shore.beam();
         double along = overlap(post.x(), type.head().along(), shore.start(), shore.end());
+        if (along <= 0) {
+            return new CheckResult.NotChecked("the head plate does not lie under the beam");
+        }
         double across = Math.min(type.head().across(), beam.breadth());
         double toEnd = Math.min(post.x() - along / 2 - shore.start(), shore.end() - post.x() - along / 2);
         double factor = Section3_10.areaFactor(along, toEnd).value();

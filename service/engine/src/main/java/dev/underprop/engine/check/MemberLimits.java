@@ -2,6 +2,8 @@ package dev.underprop.engine.check;
 
 import dev.underprop.engine.clause.asce7_16.Combination;
 import dev.underprop.engine.clause.ibc2021.Section1604;
+import dev.underprop.engine.clause.nds2018.LoadDuration;
+import dev.underprop.engine.clause.nds2018.Section2_3;
 import dev.underprop.engine.clause.nds2018.Section3_3;
 import dev.underprop.engine.clause.nds2018.Section3_4;
 import dev.underprop.engine.clause.nds2018.Section4_3;
@@ -28,17 +30,18 @@ public final class MemberLimits {
     private MemberLimits(
             Member member, double repetitive, double unbracedTop, double unbracedBottom, List<Combination> cases) {
         TimberCapacity capacity = new TimberCapacity(member, repetitive);
-        this.modulus = member.ply().modulus() * member.plies();
+        this.modulus = member.ply().sectionModulus() * member.plies();
         this.area = member.ply().area() * member.plies();
         this.bendingKnown = capacity.hasBending();
         this.sagging = new double[cases.size()];
         this.hogging = new double[cases.size()];
         this.shear = new double[cases.size()];
         for (int i = 0; i < cases.size(); i++) {
-            shear[i] = capacity.shear(cases.get(i).duration());
+            LoadDuration duration = Section2_3.duration(cases.get(i).controlling());
+            shear[i] = capacity.shear(duration);
             if (bendingKnown) {
-                sagging[i] = capacity.bending(cases.get(i).duration(), unbracedTop);
-                hogging[i] = capacity.bending(cases.get(i).duration(), unbracedBottom);
+                sagging[i] = capacity.bending(duration, unbracedTop);
+                hogging[i] = capacity.bending(duration, unbracedBottom);
             }
         }
     }
@@ -80,6 +83,7 @@ public final class MemberLimits {
         return Arrays.copyOf(seats, n);
     }
 
+    /** Cr; what joins the joists is the floor they carry. */
     private static double repetitive(JobPlan plan, int index) {
         Joist joist = plan.floor().joists().get(index);
         double left = Double.POSITIVE_INFINITY;
@@ -95,7 +99,10 @@ public final class MemberLimits {
         }
         double farther = Math.max(left, right);
         double spacing = Double.isInfinite(farther) ? Math.min(left, right) : farther;
-        return Section4_3.repetitive(beside, spacing, joist.member().ply().breadth())
+        if (Double.isInfinite(spacing)) {
+            return 1;
+        }
+        return Section4_3.repetitive(beside, spacing, true, joist.member().ply().breadth())
                 .value();
     }
 

@@ -1,9 +1,15 @@
 package dev.underprop.engine.check;
 
-import dev.underprop.engine.clause.nds2018.Section2;
+import dev.underprop.engine.clause.nds2018.BeamLoading;
+import dev.underprop.engine.clause.nds2018.DesignValue;
+import dev.underprop.engine.clause.nds2018.LoadDuration;
+import dev.underprop.engine.clause.nds2018.Section2_3;
 import dev.underprop.engine.clause.nds2018.Section3_3;
 import dev.underprop.engine.clause.nds2018.Supplement4;
+import dev.underprop.engine.material.Moisture;
 import dev.underprop.engine.plan.Member;
+import dev.underprop.engine.standard.Cited;
+import dev.underprop.engine.standard.Outcome;
 
 /**
  * Adjusted design values of one timber member, NDS 2018 Table 4.3.1 for allowable stress design: temperature up to 100 F,
@@ -14,6 +20,7 @@ public final class TimberCapacity {
 
     private final Member member;
     private final double repetitive;
+    private final Outcome size;
 
     /**
      * @param member section and timber
@@ -22,24 +29,28 @@ public final class TimberCapacity {
     public TimberCapacity(Member member, double repetitive) {
         this.member = member;
         this.repetitive = repetitive;
+        this.size = Supplement4.size(DesignValue.BENDING, member.grade(), member.ply());
     }
 
     /** Flexural rigidity E'·I over all plies (N·m²). E is an apparent modulus: it contains shear deformation. */
     public static double rigidity(Member member) {
-        return member.grade().modulus()
-                * wet(member, Supplement4.wetModulus().value())
-                * member.ply().inertia()
-                * member.plies();
+        return moist(member, DesignValue.MODULUS) * member.ply().inertia() * member.plies();
     }
 
-    private static double wet(Member member, double factor) {
-        return member.moisture() == Member.Moisture.WET ? factor : 1;
+    /** Reference value times CM, of a design value without a size factor. */
+    private static double moist(Member member, DesignValue value) {
+        return value.of(member.grade())
+                * Supplement4.wetService(value, member.grade(), moisture(member))
+                        .value();
+    }
+
+    private static Moisture moisture(Member member) {
+        return member.moisture() == Member.Moisture.WET ? Moisture.WET : Moisture.DRY;
     }
 
     /** Whether the tables give bending values for this section; where not, bending is not checked. */
     public boolean hasBending() {
-        return Supplement4.hasSizeFactor(
-                member.grade(), member.ply().breadth(), member.ply().depth());
+        return size instanceof Outcome.Value;
     }
 
     /**
@@ -47,44 +58,44 @@ public final class TimberCapacity {
      *
      * @param duration load duration
      * @param unbraced laterally unsupported length of the compression edge (m), 0 where it is held all along
+     * @throws IllegalStateException when the tables give no bending value; see {@link #hasBending}
      */
-    public double bending(Section2.Duration duration, double unbraced) {
+    public double bending(LoadDuration duration, double unbraced) {
         double star = bendingStar(duration);
         if (unbraced <= 0) {
             return star;
         }
         // Plies are judged singly: nothing in the plan says that they are fastened to each other.
         double breadth = member.ply().breadth();
-        double le = Section3_3.effectiveLength(unbraced, member.depth()).value();
-        double rb = Section3_3.slenderness(le, breadth, member.depth()).value();
-        if (rb > Section3_3.SLENDERNESS_LIMIT) {
-            return 0;
-        }
-        double modulusMin = member.grade().modulusMin()
-                * wet(member, Supplement4.wetModulus().value());
-        double critical = Section3_3.criticalStress(modulusMin, rb).value();
-        return star * Section3_3.stability(critical, star).value();
+        double le = Section3_3.effectiveLength(BeamLoading.NOT_LISTED, unbraced, member.depth())
+                .value();
+        Outcome stability =
+                Section3_3.stability(le, breadth, member.depth(), moist(member, DesignValue.MODULUS_MIN), star);
+        return stability instanceof Outcome.Value value ? star * value.cited().value() : 0;
     }
 
     /** Fb*: the bending value with all factors but those of stability (Pa). */
-    double bendingStar(Section2.Duration duration) {
-        double size = Supplement4.sizeBending(
-                        member.grade(), member.ply().breadth(), member.ply().depth())
-                .value();
-        double sized = member.grade().bending() * size;
-        double moisture = wet(member, Supplement4.wetBending(sized).value());
-        return sized * moisture * repetitive * Section2.loadDuration(duration).value();
+    double bendingStar(LoadDuration duration) {
+        if (!(size instanceof Outcome.Value sized)) {
+            throw new IllegalStateException("the tables give no bending value for " + member.label());
+        }
+        Cited cf = sized.cited();
+        Cited cm = Supplement4.wetService(DesignValue.BENDING, member.grade(), cf, moisture(member));
+        return member.grade().bending()
+                * cf.value()
+                * cm.value()
+                * repetitive
+                * Section2_3.loadDuration(duration).value();
     }
 
     /** Adjusted shear design value F'v (Pa). */
-    public double shear(Section2.Duration duration) {
-        return member.grade().shear()
-                * wet(member, Supplement4.wetShear().value())
-                * Section2.loadDuration(duration).value();
+    public double shear(LoadDuration duration) {
+        return moist(member, DesignValue.SHEAR)
+                * Section2_3.loadDuration(duration).value();
     }
 
     /** Adjusted compression perpendicular to grain (Pa), without the bearing area factor; no load duration factor. */
     public double bearing() {
-        return member.grade().bearing() * wet(member, Supplement4.wetBearing().value());
+        return moist(member, DesignValue.BEARING);
     }
 }

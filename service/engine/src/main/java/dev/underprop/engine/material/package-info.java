@@ -1,2 +1,5 @@
-/** Timber grades with their reference values. */
+/** Timber: reference values by species and grade (Pa), and the conditions that adjust them. */
+@NullMarked
 package dev.underprop.engine.material;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,7 @@
 package dev.underprop.engine.section;
 
+import dev.underprop.engine.standard.Admissible;
+
 /**
  * A rectangle standing on edge.
  *
@@ -9,9 +11,8 @@ package dev.underprop.engine.section;
 public record RectangularSection(double breadth, double depth) {
 
     public RectangularSection {
-        if (!(breadth > 0) || !(depth > 0) || Double.isInfinite(breadth) || Double.isInfinite(depth)) {
-            throw new IllegalArgumentException("breadth and depth must be positive and finite");
-        }
+        Admissible.positive(breadth, "breadth");
+        Admissible.positive(depth, "depth");
     }
 
     /** Area (m²). */
@@ -20,7 +21,7 @@ public record RectangularSection(double breadth, double depth) {
     }
 
     /** Section modulus about the horizontal axis (m³). */
-    public double modulus() {
+    public double sectionModulus() {
         return breadth * depth * depth / 6;
     }
 

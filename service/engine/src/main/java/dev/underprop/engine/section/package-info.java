@@ -1,2 +1,5 @@
-/** Cross-sections of members. */
+/** Cross-sections of members (m). */
+@NullMarked
 package dev.underprop.engine.section;
+
+import org.jspecify.annotations.NullMarked;

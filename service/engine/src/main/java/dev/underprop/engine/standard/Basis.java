@@ -3,10 +3,10 @@ package dev.underprop.engine.standard;
 import java.util.List;
 
 /**
- * The standards a plan is judged by.
+ * The editions a plan is judged by. Always an argument, never kept as a current one.
  *
  * @param name as plans write it
- * @param editions documents with their editions
+ * @param editions documents with their editions, at least one
  */
 public record Basis(String name, List<String> editions) {
 
@@ -16,5 +16,8 @@ public record Basis(String name, List<String> editions) {
 
     public Basis {
         editions = List.copyOf(editions);
+        if (name.isBlank() || editions.isEmpty()) {
+            throw new IllegalArgumentException("a basis has a name and at least one edition");
+        }
     }
 }

@@ -39,13 +39,14 @@ final class Plans {
             "Hem-Fir",
             "No.2",
             850 * PSI,
+            525 * PSI,
             150 * PSI,
             405 * PSI,
             1300 * PSI,
             1.3e6 * PSI,
             0.47e6 * PSI,
             0.43,
-            WoodGrade.Sizes.SIZE_FACTOR,
+            WoodGrade.Sizes.WESTERN_DIMENSION,
             Citation.read("NDS Supplement", "2018", "Table 4A"));
 
     static final PostType SCREW_POST = new PostType(

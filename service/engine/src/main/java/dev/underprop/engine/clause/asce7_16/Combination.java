@@ -1,15 +1,53 @@
 package dev.underprop.engine.clause.asce7_16;
 
-import dev.underprop.engine.clause.nds2018.Section2.Duration;
+import dev.underprop.engine.standard.Admissible;
+import dev.underprop.engine.standard.Citation;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
 
 /**
  * Loads that act together.
  *
- * @param name as the document writes it
- * @param dead factor of dead load
- * @param live factor of floor live load
- * @param roofLive factor of roof live load
- * @param snow factor of snow
- * @param duration the shortest-lasting load in it
+ * @param name as the document writes it, with absent loads struck out
+ * @param terms what acts, each kind once
+ * @param controlling the kind whose duration decides the load duration factor of timber; one of the terms
+ * @param citation the document and its item
  */
-public record Combination(String name, double dead, double live, double roofLive, double snow, Duration duration) {}
+public record Combination(String name, List<Term> terms, LoadKind controlling, Citation citation) {
+
+    /**
+     * One load of a combination.
+     *
+     * @param kind which
+     * @param factor its part, positive
+     */
+    public record Term(LoadKind kind, double factor) {
+        public Term {
+            Admissible.positive(factor, "load factor");
+        }
+    }
+
+    public Combination {
+        terms = List.copyOf(terms);
+        Set<LoadKind> kinds = EnumSet.noneOf(LoadKind.class);
+        for (Term term : terms) {
+            if (!kinds.add(term.kind())) {
+                throw new IllegalArgumentException("a combination has each kind of load once: " + name);
+            }
+        }
+        if (!kinds.contains(controlling)) {
+            throw new IllegalArgumentException("the controlling load is one of the combination's: " + name);
+        }
+    }
+
+    /** Factor of a kind of load; 0 when it does not act. */
+    public double factor(LoadKind kind) {
+        for (Term term : terms) {
+            if (term.kind() == kind) {
+                return term.factor();
+            }
+        }
+        return 0;
+    }
+}

@@ -1,51 +1,81 @@
 package dev.underprop.engine.clause.asce7_16;
 
-import dev.underprop.engine.clause.nds2018.Section2.Duration;
+import dev.underprop.engine.clause.asce7_16.Combination.Term;
+import dev.underprop.engine.standard.Admissible;
 import dev.underprop.engine.standard.Citation;
+import dev.underprop.engine.standard.Cited;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
-/** Section 2.4: combining nominal loads using allowable stress design. Wind and seismic combinations are not here yet. */
+/**
+ * Section 2.4: combining nominal loads using allowable stress design. Items 1 to 4 of 2.4.1, for gravity. Rain, wind,
+ * earthquake, and the items with 0.6 D against them are not here.
+ */
 public final class Section2_4 {
 
-    /** The basic combinations. */
-    public static final Citation COMBINATIONS = Citation.read("ASCE 7", "16", "2.4.1");
-
-    /**
-     * Snow at strength level times this is snow at allowable-stress level: ASCE 7-22, section 2.4.1, whose combinations
-     * take 0.7 S where those of the 2016 edition take S.
-     */
-    public static final double STRENGTH_SNOW = 0.7;
+    private static final List<Citation> ITEMS = List.of(item(1), item(2), item(3), item(4));
+    private static final Citation STRENGTH_SNOW = Citation.remembered("ASCE 7", "22", "2.4.1");
 
     private Section2_4() {}
 
     /**
-     * Combinations 1 to 4 of 2.4.1 for the loads present, dead load alone first. A combination that repeats another when
-     * absent loads are struck out, or that another covers with the same duration, is left out. Roof live load is given
-     * the duration of snow: the longer duration it might claim less strictly needs a stated reason.
+     * Items 1 to 4 of 2.4.1 for the kinds of load that are there, dead load alone first.
      *
-     * @param live whether there is floor live load
-     * @param roofLive whether there is roof live load
-     * @param snow whether there is snow
+     * <p>An item is left out when what it is about is absent: with a snow of nothing, D + 0.75 L + 0.75 S would be less
+     * than D + L, yet take the load duration factor of snow. Dead load is always there. Where roof live load and snow are
+     * both given, each has its own combinations; they do not act together.
+     *
+     * @param present kinds with a load other than zero
      */
-    public static List<Combination> gravity(boolean live, boolean roofLive, boolean snow) {
+    public static List<Combination> gravity(Set<LoadKind> present) {
         List<Combination> list = new ArrayList<>();
-        list.add(new Combination("D", 1, 0, 0, 0, Duration.PERMANENT));
-        if (live) {
-            list.add(new Combination("D + L", 1, 1, 0, 0, Duration.TEN_YEARS));
+        list.add(combination(1, LoadKind.DEAD, dead()));
+        if (present.contains(LoadKind.LIVE)) {
+            list.add(combination(2, LoadKind.LIVE, dead(), new Term(LoadKind.LIVE, 1)));
         }
-        if (roofLive) {
-            list.add(new Combination("D + Lr", 1, 0, 1, 0, Duration.TWO_MONTHS));
+        List<LoadKind> above = List.of(LoadKind.ROOF_LIVE, LoadKind.SNOW);
+        above.stream().filter(present::contains).map(Section2_4::withDead).forEach(list::add);
+        if (present.contains(LoadKind.LIVE)) {
+            above.stream().filter(present::contains).map(Section2_4::withLive).forEach(list::add);
         }
-        if (snow) {
-            list.add(new Combination("D + S", 1, 0, 0, 1, Duration.TWO_MONTHS));
-        }
-        if (live && roofLive) {
-            list.add(new Combination("D + 0.75 L + 0.75 Lr", 1, 0.75, 0.75, 0, Duration.TWO_MONTHS));
-        }
-        if (live && snow) {
-            list.add(new Combination("D + 0.75 L + 0.75 S", 1, 0.75, 0, 0.75, Duration.TWO_MONTHS));
-        }
-        return list;
+        return List.copyOf(list);
+    }
+
+    private static Combination withDead(LoadKind above) {
+        return combination(3, above, dead(), new Term(above, 1));
+    }
+
+    private static Combination withLive(LoadKind above) {
+        return combination(4, above, dead(), new Term(LoadKind.LIVE, 0.75), new Term(above, 0.75));
+    }
+
+    private static Citation item(int number) {
+        return Citation.remembered("ASCE 7", "16", "2.4.1 item " + number);
+    }
+
+    private static Term dead() {
+        return new Term(LoadKind.DEAD, 1);
+    }
+
+    private static Combination combination(int item, LoadKind controlling, Term... terms) {
+        List<Term> list = List.of(terms);
+        String name = String.join(" + ", list.stream().map(Section2_4::text).toList());
+        return new Combination(name, list, controlling, ITEMS.get(item - 1));
+    }
+
+    private static String text(Term term) {
+        String symbol = term.kind().symbol();
+        return term.factor() == 1 ? symbol : term.factor() + " " + symbol;
+    }
+
+    /**
+     * Snow at allowable-stress level from snow at strength level: 0.7 S. The maps of the 2022 edition give strength level
+     * and its combinations take 0.7 S where those of the 2016 edition take S.
+     *
+     * @param strength snow at strength level (Pa, N/m or N), not negative
+     */
+    public static Cited allowableSnow(double strength) {
+        return new Cited(0.7 * Admissible.notNegative(strength, "snow"), "0.7 S", STRENGTH_SNOW);
     }
 }

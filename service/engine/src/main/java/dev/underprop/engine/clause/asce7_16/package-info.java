@@ -1,2 +1,5 @@
-/** ASCE 7-16, Minimum Design Loads: load combinations for allowable stress design. */
+/** ASCE 7-16, minimum design loads: kinds of load, and how they act together in allowable stress design. */
+@NullMarked
 package dev.underprop.engine.clause.asce7_16;
+
+import org.jspecify.annotations.NullMarked;

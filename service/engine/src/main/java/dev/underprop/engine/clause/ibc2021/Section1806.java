@@ -2,25 +2,46 @@ package dev.underprop.engine.clause.ibc2021;
 
 import dev.underprop.engine.standard.Citation;
 import dev.underprop.engine.standard.Cited;
+import dev.underprop.engine.standard.Outcome;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Section 1806: presumptive load-bearing values of soils. For undisturbed ground; not for mud, organic silt, organic
- * clay, peat or unprepared fill (1806.2).
+ * Section 1806: presumptive load-bearing values of soils, Table 1806.2. For undisturbed ground only; mud, organic soils,
+ * peat and fill without preparation have none (1806.2). The value of clay and silt is the least of the table.
  */
 public final class Section1806 {
 
-    private static final Citation TABLE = Citation.read("IBC", "2021", "Table 1806.2");
+    private static final Citation TABLE =
+            Citation.read("IBC", "2021", "Table 1806.2 (figures read in the 2012 edition)");
+    private static final Citation NO_VALUE = Citation.remembered("IBC", "2021", "1806.2");
+
+    /** One pound-force per square foot (Pa). */
     private static final double PSF = 4.4482216152605 / (0.3048 * 0.3048);
 
-    /** The classes of the table. */
+    private static final List<String> WITHOUT_VALUE = List.of(
+            "mud",
+            "organic silt",
+            "organic clay",
+            "organic clays",
+            "peat",
+            "fill",
+            "unprepared fill",
+            "ol",
+            "oh",
+            "pt");
+
+    /** The five classes of materials, with the soils and group symbols that the table counts to each. */
     public enum SoilClass {
+        /** Class 1. */
         CRYSTALLINE_BEDROCK(12000, "crystalline bedrock"),
+        /** Class 2. */
         SEDIMENTARY_ROCK(4000, "sedimentary and foliated rock", "sedimentary rock", "foliated rock"),
-        GRAVEL(3000, "sandy gravel and gravel", "sandy gravel", "gravel"),
+        /** Class 3. */
+        GRAVEL(3000, "sandy gravel and gravel", "sandy gravel", "gravel", "gw", "gp"),
+        /** Class 4. */
         SAND(
                 2000,
                 "sand, silty sand, clayey sand, silty gravel and clayey gravel",
@@ -28,7 +49,14 @@ public final class Section1806 {
                 "silty sand",
                 "clayey sand",
                 "silty gravel",
-                "clayey gravel"),
+                "clayey gravel",
+                "sw",
+                "sp",
+                "sm",
+                "sc",
+                "gm",
+                "gc"),
+        /** Class 5. */
         CLAY(
                 1500,
                 "clay, sandy clay, silty clay, clayey silt, silt and sandy silt",
@@ -37,7 +65,11 @@ public final class Section1806 {
                 "silty clay",
                 "clayey silt",
                 "silt",
-                "sandy silt");
+                "sandy silt",
+                "cl",
+                "ml",
+                "mh",
+                "ch");
 
         private final double psf;
         private final List<String> names;
@@ -51,11 +83,16 @@ public final class Section1806 {
         public String title() {
             return names.get(0);
         }
+
+        /** All names a plan may give it, lower case: the table's, its soils, its group symbols. */
+        public List<String> names() {
+            return names;
+        }
     }
 
     private Section1806() {}
 
-    /** The class a plan names: as the table writes it, or one of the soils in it. */
+    /** The class a plan names; letter case and outer blanks do not matter. Nothing else is guessed. */
     public static Optional<SoilClass> classNamed(String name) {
         String wanted = name.strip().toLowerCase(Locale.ROOT);
         return Arrays.stream(SoilClass.values())
@@ -66,5 +103,19 @@ public final class Section1806 {
     /** Presumptive vertical foundation pressure (Pa). */
     public static Cited pressure(SoilClass soil) {
         return new Cited(soil.psf * PSF, "q", TABLE);
+    }
+
+    /**
+     * Presumptive vertical foundation pressure (Pa) of a soil as a plan names it.
+     *
+     * @return the value, or refused for a soil that has none or that the table does not name
+     */
+    public static Outcome pressure(String soil) {
+        if (WITHOUT_VALUE.contains(soil.strip().toLowerCase(Locale.ROOT))) {
+            return new Outcome.Refused("this ground has no presumptive value; it wants investigation", NO_VALUE);
+        }
+        return classNamed(soil)
+                .<Outcome>map(named -> new Outcome.Value(pressure(named)))
+                .orElseGet(() -> new Outcome.Refused("the table does not name this soil", TABLE));
     }
 }

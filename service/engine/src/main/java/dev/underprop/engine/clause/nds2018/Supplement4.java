@@ -1,86 +1,88 @@
 package dev.underprop.engine.clause.nds2018;
 
+import dev.underprop.engine.material.Moisture;
 import dev.underprop.engine.material.WoodGrade;
+import dev.underprop.engine.section.RectangularSection;
 import dev.underprop.engine.standard.Citation;
 import dev.underprop.engine.standard.Cited;
+import dev.underprop.engine.standard.Outcome;
 
-/** NDS Supplement 2018, Tables 4A and 4B: adjustment factors of visually graded dimension lumber. */
+/**
+ * NDS Supplement, chapter 4: the adjustment factors that stand beside the reference values, each taken from the table
+ * that the grade belongs to. A built-up beam takes the factors of one ply.
+ */
 public final class Supplement4 {
 
-    private static final Citation SIZE = Citation.read("NDS Supplement", "2018", "Table 4A, size factor");
-    private static final Citation SIZE_SP = Citation.read("NDS Supplement", "2018", "Table 4B");
-    private static final Citation WET = Citation.read("NDS Supplement", "2018", "Table 4A, wet service factor");
-
-    /** Nominal widths of the table and the greatest actual width (in) counted as each. */
-    private static final double[] WIDTHS = {3.5, 4.5, 5.5, 7.25, 9.25, 11.25};
-
-    private static final double[] THIN = {1.5, 1.4, 1.3, 1.2, 1.1, 1.0, 0.9};
-    private static final double[] FOUR_INCH = {1.5, 1.4, 1.3, 1.3, 1.2, 1.1, 1.0};
-    private static final double[] STUD = {1.1, 1.0, 1.0};
+    /** Stands in where a design value has no size factor and no exception looks at it. */
+    private static final Cited NO_SIZE = new Cited(1, "CF", Supplement4A.WET);
 
     private Supplement4() {}
 
     /**
-     * Size factor CF for bending. A built-up beam takes the factor of one ply. A width between two rows takes the
-     * smaller factor.
+     * Size factor CF, for bending, tension and compression parallel to grain.
      *
-     * @param grade timber
-     * @param breadth thickness of one ply (m)
-     * @param depth width of one ply (m)
-     * @throws IllegalArgumentException where the tables give none: thicker than nominal 4 in, or a stud wider than
-     *     nominal 6 in
+     * @param value which design value; CF of another is an {@link IllegalArgumentException}
+     * @param grade tells the table
+     * @param ply section of one ply, loaded on its narrow face
+     * @return CF, or refused where the table does not cover the size
      */
-    public static Cited sizeBending(WoodGrade grade, double breadth, double depth) {
-        if (!hasSizeFactor(grade, breadth, depth)) {
-            throw new IllegalArgumentException("the tables of dimension lumber give no size factor for this section");
+    public static Outcome size(DesignValue value, WoodGrade grade, RectangularSection ply) {
+        if (!value.factors().contains("CF")) {
+            throw new IllegalArgumentException(value.symbol() + " has no size factor");
         }
-        boolean fourInch = breadth / Units.INCH > 2.5 + 1e-6;
-        int row = row(depth);
         return switch (grade.sizes()) {
-            case SIZE_FACTOR -> new Cited((fourInch ? FOUR_INCH : THIN)[row], "CF", SIZE);
-            case STUD -> new Cited(STUD[row], "CF", SIZE);
-            case IN_THE_VALUES -> new Cited(southernPine(fourInch, row), "CF", SIZE_SP);
+            case WESTERN_DIMENSION -> Supplement4A.size(value, ply);
+            case WESTERN_STUD -> Supplement4A.studSize(value, ply);
+            case SOUTHERN_PINE -> Supplement4B.size(value, ply);
+            case TIMBER_4D -> Supplement4D.size(value, ply);
         };
     }
 
-    /** Whether the tables give a size factor for the section. */
-    public static boolean hasSizeFactor(WoodGrade grade, double breadth, double depth) {
-        boolean dimension = breadth / Units.INCH < 4.5 && breadth / Units.INCH > 1.0;
-        return dimension && (grade.sizes() != WoodGrade.Sizes.STUD || row(depth) <= 2);
-    }
-
-    private static double southernPine(boolean fourInch, int row) {
-        if (row == WIDTHS.length) {
-            return 0.9;
+    /**
+     * Wet service factor CM of a design value with a size factor; 1 in dry service.
+     *
+     * @param value which design value
+     * @param grade tells the table, and the reference value for the exceptions of dimension lumber
+     * @param size CF of the same design value, which decides the exceptions
+     */
+    public static Cited wetService(DesignValue value, WoodGrade grade, Cited size, Moisture moisture) {
+        boolean timber = grade.sizes() == WoodGrade.Sizes.TIMBER_4D;
+        Citation table = timber ? Supplement4D.WET : Supplement4A.WET;
+        if (moisture == Moisture.DRY) {
+            return new Cited(1, "CM", table);
         }
-        return fourInch && row >= 3 ? 1.1 : 1.0;
+        double factor = timber ? Supplement4D.wet(value) : Supplement4A.wet(value, value.of(grade) * size.value());
+        return new Cited(factor, "CM", table);
     }
 
-    private static int row(double depth) {
-        int row = 0;
-        while (row < WIDTHS.length && depth / Units.INCH > WIDTHS[row] + 1e-6) {
-            row++;
+    /**
+     * Wet service factor CM of a design value without a size factor; 1 in dry service.
+     *
+     * @throws IllegalArgumentException for a design value that has a size factor
+     */
+    public static Cited wetService(DesignValue value, WoodGrade grade, Moisture moisture) {
+        if (value.factors().contains("CF")) {
+            throw new IllegalArgumentException(value.symbol() + " needs its size factor first");
         }
-        return row;
+        return wetService(value, grade, NO_SIZE, moisture);
     }
 
-    /** Wet service factor CM for bending: 0.85, or 1.0 where Fb·CF does not exceed 1150 psi. */
-    public static Cited wetBending(double bendingTimesSize) {
-        return new Cited(bendingTimesSize <= 1150 * Units.PSI * (1 + 1e-12) ? 1.0 : 0.85, "CM", WET);
+    /**
+     * Flat use factor Cfu for bending of dimension lumber loaded on its wide face.
+     *
+     * @param grade tells the table
+     * @param thickness of the board, now its depth (m), positive
+     * @param width of the board, now its breadth (m), positive
+     * @return Cfu, or refused where the table does not cover the size, and for timbers
+     */
+    public static Outcome flatUse(WoodGrade grade, double thickness, double width) {
+        return grade.sizes() == WoodGrade.Sizes.TIMBER_4D
+                ? new Outcome.Refused("flat use of timbers is not covered here", Supplement4D.SIZE)
+                : Supplement4A.flatUse(thickness, width);
     }
 
-    /** Wet service factor CM for shear. */
-    public static Cited wetShear() {
-        return new Cited(0.97, "CM", WET);
-    }
-
-    /** Wet service factor CM for compression perpendicular to grain. */
-    public static Cited wetBearing() {
-        return new Cited(0.67, "CM", WET);
-    }
-
-    /** Wet service factor CM for E and Emin. */
-    public static Cited wetModulus() {
-        return new Cited(0.9, "CM", WET);
+    /** Flat use factor Cfu of a member loaded on its narrow face: 1. */
+    public static Cited onEdge() {
+        return new Cited(1, "Cfu", Supplement4A.FLAT);
     }
 }

@@ -1,0 +1,50 @@
+package dev.underprop.engine.clause.nds2018;
+
+import static dev.underprop.engine.clause.nds2018.Samples.INCH;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class Section3_10Test {
+
+    /** NDS 2018, Table 3.10.4, read in a public transcription; printed to two decimals (1.125 for 3 in as 1.13 or 1.12). */
+    @ParameterizedTest
+    @CsvSource({"0.5, 1.75", "1, 1.38", "1.5, 1.25", "2, 1.19", "3, 1.12", "4, 1.09", "6, 1.0", "8, 1.0"})
+    void tabulated(double length, double printed) {
+        double factor = Section3_10.areaFactor(length * INCH, 12 * INCH).value();
+
+        assertThat(factor).isCloseTo(printed, within(0.00501));
+    }
+
+    @Test
+    void formula() {
+        assertThat(Section3_10.areaFactor(1.5 * INCH, 3 * INCH).value()).isCloseTo(1.25, within(1e-12));
+        assertThat(Section3_10.areaFactor(5.99 * INCH, 3 * INCH).value()).isCloseTo(6.365 / 5.99, within(1e-12));
+    }
+
+    @Test
+    void nearerThanThreeInchesToTheEndThereIsNoRise() {
+        assertThat(Section3_10.areaFactor(1.5 * INCH, 2.99 * INCH).value()).isEqualTo(1);
+        assertThat(Section3_10.areaFactor(1.5 * INCH, 0).value()).isEqualTo(1);
+        assertThat(Section3_10.areaFactor(1.5 * INCH, -1 * INCH).value()).isEqualTo(1);
+    }
+
+    @Test
+    void stressIsForceOverArea() {
+        assertThat(Section3_10.bearingStress(1000, 0.1, 0.05).value()).isCloseTo(200_000, within(1e-6));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {Double.NaN, 0, -1, Double.POSITIVE_INFINITY})
+    void refusesWhatIsNoSize(double bad) {
+        assertThatIllegalArgumentException().isThrownBy(() -> Section3_10.areaFactor(bad, 1));
+        assertThatIllegalArgumentException().isThrownBy(() -> Section3_10.bearingStress(1, bad, 1));
+        assertThatIllegalArgumentException().isThrownBy(() -> Section3_10.bearingStress(1, 1, bad));
+        assertThatIllegalArgumentException().isThrownBy(() -> Section3_10.areaFactor(1, Double.NaN));
+    }
+}

@@ -1,0 +1,116 @@
+package dev.underprop.engine.clause.nds2018;
+
+import static dev.underprop.engine.clause.nds2018.Samples.INCH;
+import static dev.underprop.engine.clause.nds2018.Samples.PSI;
+import static dev.underprop.engine.clause.nds2018.Samples.refusal;
+import static dev.underprop.engine.clause.nds2018.Samples.value;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.underprop.engine.standard.Outcome;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class Section3_3Test {
+
+    /** NDS 2018, Table 3.3.3 and footnote 1; first figures read in a public transcription, others from memory. d = 10 in. */
+    @ParameterizedTest
+    @CsvSource({
+        "UNIFORM, 60, 123.6",
+        "UNIFORM, 70, 144.1",
+        "UNIFORM, 200, 356",
+        "CENTRE_LOAD, 60, 108",
+        "CENTRE_LOAD, 100, 167",
+        "CENTRE_LOAD_BRACED, 100, 111",
+        "TWO_LOADS_BRACED, 100, 168",
+        "THREE_LOADS_BRACED, 100, 154",
+        "FOUR_LOADS_BRACED, 100, 168",
+        "FIVE_LOADS_BRACED, 100, 173",
+        "SIX_LOADS_BRACED, 100, 178",
+        "SEVEN_OR_MORE_LOADS_BRACED, 100, 184",
+        "END_MOMENTS, 100, 184",
+        "CANTILEVER_UNIFORM, 60, 79.8",
+        "CANTILEVER_UNIFORM, 100, 120",
+        "CANTILEVER_END_LOAD, 60, 112.2",
+        "CANTILEVER_END_LOAD, 100, 174",
+        "NOT_LISTED, 60, 123.6",
+        "NOT_LISTED, 100, 193",
+        "NOT_LISTED, 143, 263.09",
+        "NOT_LISTED, 150, 276"
+    })
+    void effectiveLength(BeamLoading loading, double unbraced, double expected) {
+        double le =
+                Section3_3.effectiveLength(loading, unbraced * INCH, 10 * INCH).value();
+
+        assertThat(le / INCH).isCloseTo(expected, within(1e-9));
+    }
+
+    /** A single 2x12 over 24 ft, uniform load: NDS 2018, 3.3.3.7; numbers of a published solution, recomputed. */
+    @Test
+    void slenderBeamIsRefusedNotClamped() {
+        double le = Section3_3.effectiveLength(BeamLoading.UNIFORM, 24 * 12 * INCH, 11.25 * INCH)
+                .value();
+
+        assertThat(le / INCH).isCloseTo(503.19, within(0.005));
+        assertThat(refusal(Section3_3.slenderness(le, 1.5 * INCH, 11.25 * INCH)))
+                .isEqualTo("slenderness ratio RB = 50.2 is above 50");
+        assertThat(refusal(Section3_3.stability(le, 1.5 * INCH, 11.25 * INCH, 580e3 * PSI, 900 * PSI)))
+                .contains("above 50");
+    }
+
+    @Test
+    void slendernessOnTheLimitIsAllowed() {
+        double le = 2500 * 1.5 * 1.5 / 11.25;
+
+        assertThat(value(Section3_3.slenderness(le * INCH, 1.5 * INCH, 11.25 * INCH))
+                        .value())
+                .isCloseTo(50, within(1e-9));
+    }
+
+    /** The printed form of Eq. 3.3-6 (read): (1+f)/1.9 - sqrt(((1+f)/1.9)² - f/0.95). */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.01, 0.3, 1, 1.37, 4, 50})
+    void stabilityIsThePrintedFormula(double f) {
+        double half = (1 + f) / 1.9;
+        double printed = half - Math.sqrt(half * half - f / 0.95);
+
+        assertThat(Section3_3.stability(f * PSI, PSI).value()).isCloseTo(printed, within(1e-12));
+    }
+
+    @Test
+    void stabilityNearsOneForAStockyBeamAndVanishesForASlenderOne() {
+        assertThat(Section3_3.stability(1e9 * PSI, PSI).value())
+                .isCloseTo(1, within(1e-9))
+                .isLessThanOrEqualTo(1);
+        assertThat(Section3_3.stability(1e-9 * PSI, PSI).value()).isCloseTo(1e-9, within(1e-17));
+    }
+
+    @Test
+    void heldBeamsNeedNoComputation() {
+        assertThat(value(Section3_3.stabilityWhenHeld(0.1, 0.1, false, false)).value())
+                .isEqualTo(1);
+        assertThat(value(Section3_3.stabilityWhenHeld(0.1, 0.3, true, true)).value())
+                .isEqualTo(1);
+        assertThat(Section3_3.stabilityWhenHeld(0.1, 0.3, true, false)).isInstanceOf(Outcome.Refused.class);
+        assertThat(Section3_3.stabilityWhenHeld(0.1, 0.3, false, true)).isInstanceOf(Outcome.Refused.class);
+    }
+
+    @Test
+    void bendingStressKeepsTheSignOfTheMoment() {
+        assertThat(Section3_3.bendingStress(-300, 1e-4).value()).isCloseTo(-3e6, within(1e-6));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {Double.NaN, 0, -1, Double.POSITIVE_INFINITY})
+    void refusesWhatIsNoSize(double bad) {
+        assertThatIllegalArgumentException().isThrownBy(() -> Section3_3.bendingStress(1, bad));
+        assertThatIllegalArgumentException().isThrownBy(() -> Section3_3.effectiveLength(BeamLoading.UNIFORM, bad, 1));
+        assertThatIllegalArgumentException().isThrownBy(() -> Section3_3.slenderness(bad, 1, 1));
+        assertThatIllegalArgumentException().isThrownBy(() -> Section3_3.stability(bad, 1));
+        assertThatIllegalArgumentException().isThrownBy(() -> Section3_3.criticalStress(1, bad));
+        assertThatIllegalArgumentException().isThrownBy(() -> Section3_3.stabilityWhenHeld(bad, 1, true, true));
+    }
+}
