@@ -175,9 +175,9 @@ public final class Catalogue {
     }
 
     private static WoodGrade grade(List<String> row, Species of) {
-        boolean ownStudFactors = row.get(1).equals("Stud") && of.sizes() == WoodGrade.Sizes.SIZE_FACTOR;
+        boolean ownStudFactors = row.get(1).equals("Stud") && of.sizes() == WoodGrade.Sizes.WESTERN_DIMENSION;
         List<Double> psi = new ArrayList<>();
-        for (int i = 3; i < 9; i++) {
+        for (int i = 3; i < 10; i++) {
             psi.add(Double.parseDouble(row.get(i)) * PSI);
         }
         return new WoodGrade(
@@ -189,16 +189,17 @@ public final class Catalogue {
                 psi.get(3),
                 psi.get(4),
                 psi.get(5),
+                psi.get(6),
                 of.gravity(),
-                ownStudFactors ? WoodGrade.Sizes.STUD : of.sizes(),
+                ownStudFactors ? WoodGrade.Sizes.WESTERN_STUD : of.sizes(),
                 citation(row));
     }
 
     private static Citation citation(List<String> row) {
-        String locator = row.get(11) + ", " + row.get(0);
-        return row.get(12).startsWith("read")
-                ? Citation.read(row.get(9), row.get(10), locator)
-                : Citation.remembered(row.get(9), row.get(10), locator);
+        String locator = row.get(12) + ", " + row.get(0);
+        return row.get(13).startsWith("read")
+                ? Citation.read(row.get(10), row.get(11), locator)
+                : Citation.remembered(row.get(10), row.get(11), locator);
     }
 
     private static String digest(List<Table> tables) {

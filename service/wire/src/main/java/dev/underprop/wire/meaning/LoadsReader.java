@@ -221,6 +221,6 @@ final class LoadsReader {
         }
         boolean strength = level.given()
                 && level.choice(List.of("allowable", "strength")).orElse("").equals("strength");
-        return strength ? Section2_4.STRENGTH_SNOW : 1;
+        return strength ? Section2_4.allowableSnow(1).value() : 1;
     }
 }
