@@ -6,6 +6,7 @@ import dev.underprop.engine.load.LoadModel;
 import dev.underprop.engine.load.Pattern;
 import dev.underprop.engine.statics.LoadCase;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -29,39 +30,35 @@ record Cases(List<Combination> combinations, List<Case> cases) {
      */
     record Case(int combination, String pattern, boolean everywhere, LoadCase load) {}
 
-    static Cases of(LoadModel model, List<Combination> combinations, List<Pattern> patterns) {
+    /**
+     * All cases of a situation.
+     *
+     * @param groups number of each pattern's live load, in the order of the patterns
+     */
+    static Cases of(LoadModel model, List<Combination> combinations, List<Pattern> patterns, int[] groups) {
         List<Case> cases = new ArrayList<>();
         for (int c = 0; c < combinations.size(); c++) {
             Combination combination = combinations.get(c);
             if (combination.factor(LoadKind.LIVE) > 0 && !patterns.isEmpty()) {
                 for (int p = 0; p < patterns.size(); p++) {
-                    cases.add(live(model, combination, c, patterns.get(p), p == 0));
+                    cases.add(new Case(c, patterns.get(p).name(), p == 0, load(model, combination, groups[p])));
                 }
             } else {
-                cases.add(new Case(c, NO_LIVE, true, load(model, combination, List.of())));
+                cases.add(new Case(c, NO_LIVE, true, load(model, combination, LoadModel.ABSENT)));
             }
         }
         return new Cases(List.copyOf(combinations), List.copyOf(cases));
     }
 
-    private static Case live(LoadModel model, Combination combination, int c, Pattern pattern, boolean first) {
-        List<Integer> units = pattern.cells().stream()
-                .mapToObj(cell -> model.cells().get(cell).unit())
-                .toList();
-        return new Case(c, pattern.name(), first, load(model, combination, units));
-    }
-
-    private static LoadCase load(LoadModel model, Combination combination, List<Integer> live) {
-        int[] units = new int[3 + live.size()];
-        double[] factors = new double[units.length];
+    private static LoadCase load(LoadModel model, Combination combination, int live) {
+        int[] units = new int[4];
+        double[] factors = new double[4];
         int n = 0;
         n = put(units, factors, n, model.dead(), combination.factor(LoadKind.DEAD));
         n = put(units, factors, n, model.roofLive(), combination.factor(LoadKind.ROOF_LIVE));
         n = put(units, factors, n, model.snow(), combination.factor(LoadKind.SNOW));
-        for (int unit : live) {
-            n = put(units, factors, n, unit, combination.factor(LoadKind.LIVE));
-        }
-        return new LoadCase(java.util.Arrays.copyOf(units, n), java.util.Arrays.copyOf(factors, n));
+        n = put(units, factors, n, live, combination.factor(LoadKind.LIVE));
+        return new LoadCase(Arrays.copyOf(units, n), Arrays.copyOf(factors, n));
     }
 
     private static int put(int[] units, double[] factors, int n, int unit, double factor) {

@@ -9,6 +9,7 @@ import dev.underprop.engine.statics.LoadCase;
 import dev.underprop.engine.statics.UnitLoad;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -20,27 +21,30 @@ final class LeverRule {
     private final JobPlan plan;
     private final LoadModel model;
     private final SituationFrame situation;
+    private final int[][] seats;
 
     LeverRule(JobPlan plan, LoadModel model, SituationFrame situation) {
         this.plan = plan;
         this.model = model;
         this.situation = situation;
+        this.seats = seatsOfJoists();
     }
 
     /** Load (N) at every contact of the situation's frame; negative means uplift. */
     double[] loads(LoadCase loadCase) {
         double[] byContact = new double[situation.places().size()];
         int joists = plan.floor().joists().size();
+        List<List<double[]>> byMember = byMember(loadCase);
         for (int j = 0; j < joists; j++) {
-            int[] contacts = contactsOfJoist(j);
+            int[] contacts = seats[j];
             double[] at = Arrays.stream(contacts).mapToDouble(this::joistPlace).toArray();
-            double[] reactions = reactions(at, loadsOn(j, loadCase));
+            double[] reactions = reactions(at, byMember.get(j));
             for (int i = 0; i < contacts.length; i++) {
                 byContact[contacts[i]] = reactions[i];
             }
         }
         for (int s = 0; s < plan.shores().size(); s++) {
-            addPosts(s, loadsOn(joists + s, loadCase), byContact);
+            addPosts(s, byMember.get(joists + s), byContact);
         }
         return byContact;
     }
@@ -65,21 +69,22 @@ final class LeverRule {
         }
     }
 
-    private int[] contactsOfJoist(int j) {
-        List<ContactPlace> places = situation.places();
-        return java.util.stream.IntStream.range(0, places.size())
-                .filter(c -> joistOf(places.get(c)) == j)
-                .boxed()
-                .sorted(java.util.Comparator.comparingDouble(this::joistPlace))
-                .mapToInt(Integer::intValue)
-                .toArray();
-    }
-
-    private static int joistOf(ContactPlace place) {
-        if (place instanceof ContactPlace.OnBearing seat) {
-            return seat.joist();
+    private int[][] seatsOfJoists() {
+        List<List<Integer>> seats = new ArrayList<>();
+        plan.floor().joists().forEach(joist -> seats.add(new ArrayList<>()));
+        for (int c = 0; c < situation.places().size(); c++) {
+            if (situation.places().get(c) instanceof ContactPlace.OnBearing seat) {
+                seats.get(seat.joist()).add(c);
+            } else if (situation.places().get(c) instanceof ContactPlace.OnShore seat) {
+                seats.get(seat.joist()).add(c);
+            }
         }
-        return place instanceof ContactPlace.OnShore seat ? seat.joist() : -1;
+        int[][] sorted = new int[seats.size()][];
+        for (int j = 0; j < sorted.length; j++) {
+            seats.get(j).sort(Comparator.comparingDouble(this::joistPlace));
+            sorted[j] = seats.get(j).stream().mapToInt(Integer::intValue).toArray();
+        }
+        return sorted;
     }
 
     private double joistPlace(int contact) {
@@ -89,19 +94,19 @@ final class LeverRule {
                 : plan.shores().get(((ContactPlace.OnShore) place).shore()).y();
     }
 
-    /** Loads as {place, force} pairs or {from, to, intensity} triples. */
-    private List<double[]> loadsOn(int member, LoadCase loadCase) {
-        List<double[]> loads = new ArrayList<>();
+    /** Loads of each member as {place, force} pairs or {from, to, intensity} triples. */
+    private List<List<double[]>> byMember(LoadCase loadCase) {
+        List<List<double[]>> loads = new ArrayList<>();
+        for (int m = 0; m < situation.frame().members(); m++) {
+            loads.add(new ArrayList<>());
+        }
         for (int k = 0; k < loadCase.size(); k++) {
             double factor = loadCase.factor(k);
             for (UnitLoad.Piece piece : model.units().get(loadCase.unit(k)).pieces()) {
-                if (piece.member() != member) {
-                    continue;
-                }
                 if (piece instanceof UnitLoad.Point p) {
-                    loads.add(new double[] {p.at(), factor * p.force()});
+                    loads.get(p.member()).add(new double[] {p.at(), factor * p.force()});
                 } else if (piece instanceof UnitLoad.Uniform u) {
-                    loads.add(new double[] {u.from(), u.to(), factor * u.intensity()});
+                    loads.get(u.member()).add(new double[] {u.from(), u.to(), factor * u.intensity()});
                 }
             }
         }

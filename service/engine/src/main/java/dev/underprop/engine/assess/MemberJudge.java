@@ -31,7 +31,7 @@ final class MemberJudge {
             add(
                     beam ? CheckId.BEAM_DEFLECTION_TOTAL : CheckId.JOIST_DEFLECTION_TOTAL,
                     m,
-                    MemberRun.DEAD_AND_LIVE_CHECK,
+                    MemberRun.TOTAL_CHECK,
                     Measure.DEFLECTION,
                     Section1604.floorTotal().citation());
             add(

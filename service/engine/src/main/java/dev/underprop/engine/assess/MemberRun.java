@@ -3,10 +3,6 @@ package dev.underprop.engine.assess;
 import dev.underprop.engine.check.MemberLimits;
 import dev.underprop.engine.statics.Deflections;
 import dev.underprop.engine.statics.Diagram;
-import dev.underprop.engine.statics.Frame;
-import dev.underprop.engine.statics.Solution;
-import dev.underprop.engine.statics.UnitLoad;
-import java.util.List;
 
 /** One member through all cases of a situation: its extremes, and the worst of each check. */
 final class MemberRun {
@@ -18,75 +14,88 @@ final class MemberRun {
 
     static final int BENDING_CHECK = 0;
     static final int SHEAR_CHECK = 1;
-    static final int DEAD_AND_LIVE_CHECK = 2;
+    static final int TOTAL_CHECK = 2;
     static final int LIVE_CHECK = 3;
 
     private final MemberLimits limits;
-    private final Diagram diagram;
-    private final Diagram dead;
+    private final Diagram all;
     private final Diagram added;
     private final Deflections total;
     private final Deflections live;
     private final Peaks extremes = new Peaks(4);
     private final Peaks checks = new Peaks(4);
-    private final double[] place = new double[1];
+    private double deadMoment;
     private double residual;
 
-    MemberRun(Frame frame, List<UnitLoad> units, int member, MemberLimits limits) {
+    /**
+     * @param all view on the rows of cases
+     * @param added view on what cases add to dead load
+     * @param limits what the member may bear
+     */
+    MemberRun(Diagram all, Diagram added, MemberLimits limits) {
         this.limits = limits;
-        this.diagram = new Diagram(frame, units, member);
-        this.dead = new Diagram(frame, units, member);
-        this.added = new Diagram(frame, units, member);
-        this.total = new Deflections(diagram);
+        this.all = all;
+        this.added = added;
+        this.total = new Deflections(all);
         this.live = new Deflections(added);
-    }
-
-    /** Sets what dead load alone does, from which the effect of other loads is measured. */
-    void setDead(Solution solution) {
-        dead.set(solution);
     }
 
     /**
      * Takes one more case.
      *
+     * @param row of the case
+     * @param difference what it adds to dead load; empty when only dead load acts
+     * @param sampled whether the difference's deflection samples mean something: the same contacts are closed
+     * @param supports stations at which the member is held
      * @param duration index of the case's load duration in the limits
-     * @param deadOnly whether only dead load acts
      */
-    void take(Solution solution, int caseIndex, int duration, boolean deadOnly) {
-        diagram.set(solution);
-        residual = Math.max(residual, diagram.residual());
-        takeMoments(caseIndex, duration);
-        double shear = diagram.shear(place);
-        extremes.note(SHEAR, shear, place[0], caseIndex);
-        checks.note(SHEAR_CHECK, limits.shearStress(shear), limits.shear(duration), place[0], caseIndex);
-        takeDeflections(solution, caseIndex, deadOnly);
-    }
-
-    private void takeMoments(int caseIndex, int duration) {
-        double sagging = diagram.sagging(place);
-        extremes.note(SAGGING, sagging, place[0], caseIndex);
-        checks.note(BENDING_CHECK, limits.bendingStress(sagging), limits.sagging(duration), place[0], caseIndex);
-        double hogging = diagram.hogging(place);
-        extremes.note(HOGGING, hogging, place[0], caseIndex);
-        checks.note(BENDING_CHECK, limits.bendingStress(hogging), limits.hogging(duration), place[0], caseIndex);
-    }
-
-    private void takeDeflections(Solution solution, int caseIndex, boolean deadOnly) {
-        int[] supports = diagram.supports(solution);
-        double known = checks.met(DEAD_AND_LIVE_CHECK) ? checks.value(DEAD_AND_LIVE_CHECK) / limits.totalDivisor() : 0;
-        double part = total.search(supports, known);
-        if (part > known) {
-            note(DEAD_AND_LIVE_CHECK, part, total, limits.totalDivisor(), caseIndex);
-            extremes.note(DEFLECTION, Math.abs(total.size()), total.place(), caseIndex);
+    void take(double[] row, double[] difference, boolean sampled, int[] supports, int caseIndex, int duration) {
+        all.view(row);
+        residual = Math.max(residual, all.residual());
+        all.scan();
+        noteMoment(SAGGING, all.sagging(), limits.sagging(duration), all.saggingAt(), caseIndex);
+        noteMoment(HOGGING, all.hogging(), limits.hogging(duration), all.hoggingAt(), caseIndex);
+        extremes.note(SHEAR, all.shear(), all.shearAt(), caseIndex);
+        double stress = limits.shearStress(all.shear());
+        checks.note(SHEAR_CHECK, stress, limits.shear(duration), all.shearAt(), caseIndex);
+        takeTotal(supports, Math.max(all.sagging(), all.hogging()), caseIndex);
+        if (difference.length == 0) {
+            deadMoment = Math.max(all.sagging(), all.hogging());
+        } else {
+            takeLive(difference, sampled, supports, caseIndex);
         }
-        if (!deadOnly) {
-            added.setDifference(diagram, dead);
-            known = checks.met(LIVE_CHECK) ? checks.value(LIVE_CHECK) / limits.liveDivisor() : 0;
-            part = live.search(supports, known);
+    }
+
+    private void noteMoment(int extreme, double moment, double allowed, double at, int caseIndex) {
+        extremes.note(extreme, moment, at, caseIndex);
+        checks.note(BENDING_CHECK, limits.bendingStress(moment), allowed, at, caseIndex);
+    }
+
+    private void takeTotal(int[] supports, double greatestMoment, int caseIndex) {
+        double known = known(TOTAL_CHECK, limits.totalDivisor());
+        if (total.mayExceed(known, greatestMoment)) {
+            double part = total.search(supports, known);
+            if (part > known) {
+                note(TOTAL_CHECK, part, total, limits.totalDivisor(), caseIndex);
+                extremes.note(DEFLECTION, Math.abs(total.size()), total.place(), caseIndex);
+            }
+        }
+    }
+
+    private void takeLive(double[] difference, boolean sampled, int[] supports, int caseIndex) {
+        added.view(difference);
+        double known = known(LIVE_CHECK, limits.liveDivisor());
+        double greatestMoment = Math.max(all.sagging() + deadMoment, all.hogging() + deadMoment);
+        if (!sampled || live.mayExceed(known, greatestMoment)) {
+            double part = live.search(supports, known);
             if (part > known) {
                 note(LIVE_CHECK, part, live, limits.liveDivisor(), caseIndex);
             }
         }
+    }
+
+    private double known(int check, double divisor) {
+        return checks.met(check) ? checks.value(check) / divisor : 0;
     }
 
     private void note(int check, double part, Deflections found, double divisor, int caseIndex) {

@@ -11,7 +11,9 @@ import dev.underprop.engine.check.PlanVerdict;
 import dev.underprop.engine.standard.Citation;
 import dev.underprop.engine.statics.LoadCase;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Reads a finished run and says what became of the situation. */
 final class SituationJudge {
@@ -21,6 +23,7 @@ final class SituationJudge {
 
     private final SituationRun run;
     private final LeverRule leverRule;
+    private final Map<Integer, double[]> byHand = new HashMap<>();
 
     SituationJudge(SituationRun run) {
         this.run = run;
@@ -103,7 +106,7 @@ final class SituationJudge {
                 greatest(c),
                 least(c),
                 run.movement(c, governing),
-                leverRule.loads(loadCase)[c]);
+                byHand.computeIfAbsent(governing, k -> leverRule.loads(run.expand(loadCase)))[c]);
     }
 
     private Extreme greatest(int c) {
@@ -154,7 +157,7 @@ final class SituationJudge {
         String combination = run.stands()
                 ? run.cases().combinations().get(fullest().combination()).name()
                 : ((SituationResult.Moves) run.stability()).combination();
-        double[] loads = leverRule.loads(loadCase);
+        double[] loads = leverRule.loads(run.expand(loadCase));
         List<HandCheck> figures = new ArrayList<>();
         for (int c = 0; c < loads.length; c++) {
             if (!(run.frame().places().get(c) instanceof ContactPlace.OnShore)) {

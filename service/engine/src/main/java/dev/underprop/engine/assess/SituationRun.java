@@ -5,6 +5,7 @@ import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.MemberLimits;
 import dev.underprop.engine.clause.asce7_16.Combination;
 import dev.underprop.engine.load.LoadModel;
+import dev.underprop.engine.load.Pattern;
 import dev.underprop.engine.load.Patterns;
 import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.Situation;
@@ -16,6 +17,8 @@ import java.util.List;
 
 /** One situation through all its cases. What it met is read by {@link SituationJudge}. */
 final class SituationRun {
+
+    private static final double[] NOTHING = {};
 
     private final JobPlan plan;
     private final Situation situation;
@@ -30,12 +33,16 @@ final class SituationRun {
     private final Peaks least;
     private final boolean[] everOpen;
     private final boolean[] everClosed;
+    private final double[] row;
+    private final double[] dead;
+    private final double[] added;
     private final List<PlainCase> plainCases = new ArrayList<>();
     private SituationResult.Stability stability = new SituationResult.Stands();
     private double penetration;
     private int changes;
     private int solved;
     private LoadCase failedCase;
+    private Solution deadSolution;
 
     SituationRun(JobPlan plan, Situation situation, LoadModel model, List<Combination> combinations) {
         this.plan = plan;
@@ -46,17 +53,30 @@ final class SituationRun {
         this.solver = new ContactSolver(situationFrame.frame(), model.units());
         Patterns patterns = patterns();
         this.patternCount = Math.max(1, patterns.all().size());
-        this.cases = Cases.of(model, combinations, patterns.all());
+        int[] groups = patterns.all().stream().mapToInt(this::group).toArray();
+        this.cases = Cases.of(model, combinations, patterns.all(), groups);
         int contacts = situationFrame.places().size();
         this.greatest = new Peaks(contacts);
         this.least = new Peaks(contacts);
         this.everOpen = new boolean[contacts];
         this.everClosed = new boolean[contacts];
         this.failedCase = cases.cases().get(0).load();
+        this.deadSolution = solver.solve(failedCase);
         for (int m = 0; m < situationFrame.frame().members(); m++) {
             MemberLimits limits = MemberLimits.of(plan, situation, m, combinations);
-            members.add(new MemberRun(situationFrame.frame(), model.units(), m, limits));
+            members.add(new MemberRun(solver.diagram(m), solver.diagram(m), limits));
         }
+        this.row = new double[solver.rowSize()];
+        this.dead = new double[row.length];
+        this.added = new double[row.length];
+    }
+
+    private int group(Pattern pattern) {
+        int[] units = pattern.loaded();
+        for (int i = 0; i < units.length; i++) {
+            units[i] = model.cells().get(units[i]).unit();
+        }
+        return solver.addGroup(units);
     }
 
     /** Fixed patterns, then those that are worst for each seat's uplift and each post, by influence under dead load. */
@@ -71,7 +91,7 @@ final class SituationRun {
             boolean judged = !(situationFrame.places().get(c) instanceof ContactPlace.OnShore);
             if (judged && dead.closed(c)) {
                 patterns.addInfluence(
-                        names.contact(situationFrame.places().get(c)),
+                        () -> names.contact(situationFrame.places().get(contact)),
                         cell -> dead.influence(contact, model.cells().get(cell).unit()));
             }
         }
@@ -94,12 +114,11 @@ final class SituationRun {
     }
 
     private void take(Solution solution, Cases.Case one, int index) {
-        boolean deadOnly = index == 0;
-        for (MemberRun member : members) {
-            if (deadOnly) {
-                member.setDead(solution);
-            }
-            member.take(solution, index, one.combination(), deadOnly);
+        solution.writeRow(row);
+        double[] difference = difference(solution, index == 0);
+        boolean sampled = solution.sameContacts(deadSolution);
+        for (int m = 0; m < members.size(); m++) {
+            members.get(m).take(row, difference, sampled, solution.supports(m), index, one.combination());
         }
         for (int c = 0; c < everOpen.length; c++) {
             double force = solution.force(c);
@@ -113,6 +132,18 @@ final class SituationRun {
         if (one.everywhere()) {
             plainCases.add(plainCase(solution, one));
         }
+    }
+
+    private double[] difference(Solution solution, boolean deadOnly) {
+        if (deadOnly) {
+            deadSolution = solution;
+            System.arraycopy(row, 0, dead, 0, row.length);
+            return NOTHING;
+        }
+        for (int i = 0; i < row.length; i++) {
+            added[i] = row[i] - dead[i];
+        }
+        return added;
     }
 
     private PlainCase plainCase(Solution solution, Cases.Case one) {
@@ -200,6 +231,11 @@ final class SituationRun {
     /** The case in which something moved; the first case where nothing did. */
     LoadCase failedCase() {
         return failedCase;
+    }
+
+    /** A case with its patterns written out as units. */
+    LoadCase expand(LoadCase loadCase) {
+        return solver.expand(loadCase);
     }
 
     SituationResult.Quality quality() {

@@ -14,8 +14,8 @@ import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.Shore;
 import dev.underprop.engine.plan.Situation;
+import java.util.Arrays;
 import java.util.List;
-import java.util.stream.DoubleStream;
 
 /** What one member may bear in one situation, ready to be compared with thousands of cases. Index: combination. */
 public final class MemberLimits {
@@ -60,46 +60,46 @@ public final class MemberLimits {
     /** The floor holds a joist's top edge; its bottom edge is held only where it rests on something. */
     private static MemberLimits ofJoist(JobPlan plan, Situation situation, int index, List<Combination> cases) {
         Joist joist = plan.floor().joists().get(index);
-        double[] seats = DoubleStream.concat(
-                        plan.shores().stream().filter(s -> s.under(joist)).mapToDouble(Shore::y),
-                        bearings(plan, situation, joist))
-                .sorted()
-                .toArray();
+        double[] seats = seats(plan, situation, joist);
         double bottom = longestPart(joist.start(), joist.end(), seats);
         return new MemberLimits(joist.member(), repetitive(plan, index), 0, bottom, cases);
     }
 
-    private static DoubleStream bearings(JobPlan plan, Situation situation, Joist joist) {
-        List<Bearing> all = plan.floor().bearings();
-        return java.util.stream.IntStream.range(0, all.size())
-                .filter(b -> !situation.removed().contains(b) && all.get(b).under(joist))
-                .mapToDouble(b -> all.get(b).y());
+    private static double[] seats(JobPlan plan, Situation situation, Joist joist) {
+        List<Bearing> bearings = plan.floor().bearings();
+        double[] seats = new double[bearings.size() + plan.shores().size()];
+        int n = 0;
+        for (int b = 0; b < bearings.size(); b++) {
+            if (bearings.get(b).under(joist) && !situation.removed().contains(b)) {
+                seats[n++] = bearings.get(b).y();
+            }
+        }
+        for (Shore shore : plan.shores()) {
+            if (shore.under(joist)) {
+                seats[n++] = shore.y();
+            }
+        }
+        Arrays.sort(seats, 0, n);
+        return Arrays.copyOf(seats, n);
     }
 
     /** Cr; what joins the joists is the floor they carry. */
     private static double repetitive(JobPlan plan, int index) {
-        List<Joist> joists = plan.floor().joists();
-        Joist joist = joists.get(index);
-        double[] beside = joists.stream()
-                .filter(j -> j.start() < joist.end() && j.end() > joist.start())
-                .mapToDouble(Joist::x)
-                .sorted()
-                .toArray();
-        double left = joists.stream()
-                .mapToDouble(Joist::x)
-                .filter(x -> x < joist.x())
-                .max()
-                .orElse(Double.NEGATIVE_INFINITY);
-        double right = joists.stream()
-                .mapToDouble(Joist::x)
-                .filter(x -> x > joist.x())
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
-        double near = Math.min(joist.x() - left, right - joist.x());
-        double far = Math.max(joist.x() - left, right - joist.x());
-        double spacing = Double.isInfinite(far) ? near : far;
-        return Section4_3.repetitive(
-                        beside.length, spacing, true, joist.member().ply().breadth())
+        Joist joist = plan.floor().joists().get(index);
+        double left = Double.POSITIVE_INFINITY;
+        double right = Double.POSITIVE_INFINITY;
+        int beside = 0;
+        for (Joist other : plan.floor().joists()) {
+            if (other.start() < joist.end() && other.end() > joist.start()) {
+                beside++;
+                double apart = other.x() - joist.x();
+                left = apart < 0 ? Math.min(left, -apart) : left;
+                right = apart > 0 ? Math.min(right, apart) : right;
+            }
+        }
+        double farther = Math.max(left, right);
+        double spacing = Double.isInfinite(farther) ? Math.min(left, right) : farther;
+        return Section4_3.repetitive(beside, spacing, true, joist.member().ply().breadth())
                 .value();
     }
 

@@ -19,7 +19,14 @@ public record Pattern(String name, BitSet cells) {
         return (BitSet) cells.clone();
     }
 
-    BitSet shared() {
-        return cells;
+    /** Numbers of the loaded cells, ascending. */
+    public int[] loaded() {
+        int[] loaded = new int[cells.cardinality()];
+        int cell = -1;
+        for (int i = 0; i < loaded.length; i++) {
+            cell = cells.nextSetBit(cell + 1);
+            loaded[i] = cell;
+        }
+        return loaded;
     }
 }

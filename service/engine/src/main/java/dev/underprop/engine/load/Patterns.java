@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.IntPredicate;
 import java.util.function.IntToDoubleFunction;
+import java.util.function.Supplier;
 
 /**
  * The live load patterns of a plan: all; for every shore its odd spans, its even spans, each pair of neighbours and each
@@ -18,12 +19,14 @@ import java.util.function.IntToDoubleFunction;
 public final class Patterns {
 
     private final LoadModel model;
+    private final int count;
     private final Set<BitSet> known = new HashSet<>();
     private final List<Pattern> patterns = new ArrayList<>();
 
     /** Collects the patterns that do not depend on the contact state. */
     public Patterns(LoadModel model, List<Shore> shores) {
         this.model = model;
+        this.count = model.cells().size();
         add("live load everywhere", cell -> true);
         for (Shore shore : shores) {
             addGroups(spanNames(shore), "spans of " + shore.name(), cell -> spanOf(shore, cell.column()));
@@ -71,16 +74,18 @@ public final class Patterns {
     }
 
     private void add(String name, java.util.function.Predicate<LoadModel.Cell> loaded) {
-        addCells(name, c -> loaded.test(model.cells().get(c)));
+        addCells(() -> name, c -> loaded.test(model.cells().get(c)));
     }
 
-    private void addCells(String name, IntPredicate loaded) {
-        BitSet cells = new BitSet();
-        for (int c = 0; c < model.cells().size(); c++) {
-            cells.set(c, loaded.test(c));
+    private void addCells(Supplier<String> name, IntPredicate loaded) {
+        BitSet cells = new BitSet(count);
+        for (int c = 0; c < count; c++) {
+            if (loaded.test(c)) {
+                cells.set(c);
+            }
         }
         if (!cells.isEmpty() && known.add(cells)) {
-            patterns.add(new Pattern(name, cells));
+            patterns.add(new Pattern(name.get(), cells));
         }
     }
 
@@ -90,9 +95,9 @@ public final class Patterns {
      * @param place what the contact is called
      * @param influence change of the contact force per unit of live load in a cell
      */
-    public void addInfluence(String place, IntToDoubleFunction influence) {
-        addCells("live load where it adds to " + place, c -> influence.applyAsDouble(c) > 0);
-        addCells("live load where it relieves " + place, c -> influence.applyAsDouble(c) < 0);
+    public void addInfluence(Supplier<String> place, IntToDoubleFunction influence) {
+        addCells(() -> "live load where it adds to " + place.get(), c -> influence.applyAsDouble(c) > 0);
+        addCells(() -> "live load where it relieves " + place.get(), c -> influence.applyAsDouble(c) < 0);
     }
 
     /** The patterns in order, "everywhere" first. Empty where there is no live load. */

@@ -2,8 +2,10 @@ package dev.underprop.engine.statics;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /**
  * What does not depend on the contact state: condensed joists, the carriers' nodes and bending stiffness, and the nodal
@@ -13,7 +15,7 @@ final class Assembly {
 
     private record Node(int carrier, double x) {}
 
-    private record Element(int from, int to, double rigidity, double length) {}
+    private record Element(int from, int to, double rigidity) {}
 
     private final Frame frame;
     private final List<CondensedJoist> joists = new ArrayList<>();
@@ -23,13 +25,23 @@ final class Assembly {
     private final double[][] loads;
     private final double[] totals;
     private final double scale;
+    private final double shortest;
+    private final double longest;
     private final Banded bending;
+    private final RigidMotions motions;
+    private final FieldLayout layout;
+    private final List<int[]> groups = new ArrayList<>();
 
     Assembly(Frame frame, List<UnitLoad> units) {
         this.frame = frame;
-        for (int j = 0; j < frame.joists().size(); j++) {
-            joists.add(new CondensedJoist(frame, j, units));
+        this.motions = new RigidMotions(frame);
+        Pieces pieces = new Pieces(frame.members(), units);
+        int[][] seats = seatsOfJoists(frame);
+        for (int j = 0; j < seats.length; j++) {
+            joists.add(new CondensedJoist(frame, j, seats[j], pieces, units.size()));
         }
+        refuseDoubledProps(frame);
+        this.layout = new FieldLayout(frame, pieces);
         this.nodes = nodes(frame);
         this.nodeOfContact = new int[frame.contacts().size()];
         Arrays.fill(nodeOfContact, -1);
@@ -43,18 +55,64 @@ final class Assembly {
                         .sum())
                 .toArray();
         for (int c = 0; c < frame.carriers().size(); c++) {
-            addCarrier(c, units);
+            addCarrier(c, pieces.on(frame.carrierMember(c)));
         }
         this.scale = frame.carriers().stream()
                 .mapToDouble(c -> c.rigidity() / cube(c.end() - c.start()))
                 .max()
                 .orElse(1);
+        double[] lengths = DoubleStream.concat(
+                        frame.joists().stream().mapToDouble(j -> j.end() - j.start()),
+                        frame.carriers().stream().mapToDouble(c -> c.end() - c.start()))
+                .sorted()
+                .toArray();
+        this.shortest = lengths.length == 0 ? 1 : lengths[0];
+        this.longest = lengths.length == 0 ? 1 : lengths[lengths.length - 1];
         this.bending = new Banded(2 * nodes.size(), band());
         elements.forEach(this::addStiffness);
     }
 
+    /** Contacts of each joist in order along it. */
+    private static int[][] seatsOfJoists(Frame frame) {
+        List<List<Integer>> seats = new ArrayList<>();
+        frame.joists().forEach(joist -> seats.add(new ArrayList<>(4)));
+        for (int c = 0; c < frame.contacts().size(); c++) {
+            if (frame.contacts().get(c) instanceof Contact.OnGround seat) {
+                seats.get(seat.joist()).add(c);
+            } else if (frame.contacts().get(c) instanceof Contact.OnCarrier seat) {
+                seats.get(seat.joist()).add(c);
+            }
+        }
+        int[][] sorted = new int[seats.size()][];
+        for (int j = 0; j < sorted.length; j++) {
+            seats.get(j)
+                    .sort(Comparator.comparingDouble(
+                            c -> CondensedJoist.place(frame, frame.contacts().get(c))));
+            sorted[j] = seats.get(j).stream().mapToInt(Integer::intValue).toArray();
+        }
+        return sorted;
+    }
+
     private static double cube(double x) {
         return x * x * x;
+    }
+
+    /** Two rigid props at one place could share a load in any way, so each would be given all of it. */
+    private static void refuseDoubledProps(Frame frame) {
+        List<Node> props = new ArrayList<>();
+        for (Contact contact : frame.contacts()) {
+            if (contact instanceof Contact.OnProp prop) {
+                props.add(new Node(prop.carrier(), prop.x()));
+            }
+        }
+        props.sort(Comparator.comparingInt(Node::carrier).thenComparingDouble(Node::x));
+        for (int i = 1; i < props.size(); i++) {
+            Node before = props.get(i - 1);
+            Node here = props.get(i);
+            if (here.carrier == before.carrier && here.x - before.x < Tolerance.SAME_PLACE) {
+                throw new IllegalArgumentException("two props of one carrier at one place");
+            }
+        }
     }
 
     private static List<Node> nodes(Frame frame) {
@@ -97,7 +155,7 @@ final class Assembly {
         return best;
     }
 
-    private void addCarrier(int carrier, List<UnitLoad> units) {
+    private void addCarrier(int carrier, List<Pieces.OnMember> units) {
         int[] mine = java.util.stream.IntStream.range(0, nodes.size())
                 .filter(i -> nodes.get(i).carrier == carrier)
                 .toArray();
@@ -108,19 +166,14 @@ final class Assembly {
         double rigidity = frame.carriers().get(carrier).rigidity();
         NodedBeam beam = new NodedBeam(at, rigidity);
         for (int e = 0; e < mine.length - 1; e++) {
-            elements.add(new Element(mine[e], mine[e + 1], rigidity, beam.length(e)));
+            elements.add(new Element(mine[e], mine[e + 1], rigidity));
         }
-        double[] own = new double[2 * mine.length];
-        for (int u = 0; u < units.size(); u++) {
-            Arrays.fill(own, 0);
-            for (UnitLoad.Piece piece : units.get(u).pieces()) {
-                if (piece.member() == frame.carrierMember(carrier)) {
-                    beam.addLoad(piece, own);
-                }
-            }
+        for (Pieces.OnMember unit : units) {
+            double[] own = new double[2 * mine.length];
+            unit.pieces().forEach(piece -> beam.addLoad(piece, own));
             for (int i = 0; i < mine.length; i++) {
-                loads[u][2 * mine[i]] += own[2 * i];
-                loads[u][2 * mine[i] + 1] += own[2 * i + 1];
+                loads[unit.unit()][2 * mine[i]] += own[2 * i];
+                loads[unit.unit()][2 * mine[i] + 1] += own[2 * i + 1];
             }
         }
     }
@@ -143,21 +196,27 @@ final class Assembly {
     }
 
     private void addStiffness(Element e) {
-        double b = e.rigidity / e.length;
-        double shear = 12 * b / (e.length * e.length);
-        double turn = 6 * b / e.length;
+        Twofold length = new Twofold().set(nodes.get(e.to).x, 0).add(-nodes.get(e.from).x, 0);
         int i = 2 * e.from;
         int j = 2 * e.to;
-        bending.add(i, i, shear);
-        bending.add(j, j, shear);
-        bending.add(i, j, -shear);
-        bending.add(i, i + 1, turn);
-        bending.add(i, j + 1, turn);
-        bending.add(j, i + 1, -turn);
-        bending.add(j, j + 1, -turn);
-        bending.add(i + 1, i + 1, 4 * b);
-        bending.add(j + 1, j + 1, 4 * b);
-        bending.add(i + 1, j + 1, 2 * b);
+        addTerm(i, i, 12, 3, e, length);
+        addTerm(j, j, 12, 3, e, length);
+        addTerm(i, j, -12, 3, e, length);
+        addTerm(i, i + 1, 6, 2, e, length);
+        addTerm(i, j + 1, 6, 2, e, length);
+        addTerm(j, i + 1, -6, 2, e, length);
+        addTerm(j, j + 1, -6, 2, e, length);
+        addTerm(i + 1, i + 1, 4, 1, e, length);
+        addTerm(j + 1, j + 1, 4, 1, e, length);
+        addTerm(i + 1, j + 1, 2, 1, e, length);
+    }
+
+    private void addTerm(int i, int j, double factor, int power, Element e, Twofold length) {
+        Twofold term = new Twofold().set(e.rigidity, 0).multiply(factor, 0);
+        for (int p = 0; p < power; p++) {
+            term.divide(length.hi(), length.lo());
+        }
+        bending.add(i, j, term);
     }
 
     Frame frame() {
@@ -173,8 +232,9 @@ final class Assembly {
         return nodeOfContact[contact];
     }
 
-    int carrierOfNode(int node) {
-        return nodes.get(node).carrier;
+    /** Members that can move without resistance while the given contacts are closed. */
+    BitSet loose(BitSet closed) {
+        return motions.loose(closed);
     }
 
     int freedoms() {
@@ -185,14 +245,73 @@ final class Assembly {
         return loads.length;
     }
 
-    /** Sum of the magnitudes of a unit's loads (N). */
+    FieldLayout layout() {
+        return layout;
+    }
+
+    /** Makes a group of units that act together at full value; answers with its number as a unit. */
+    int addGroup(int[] units) {
+        groups.add(units.clone());
+        return loads.length + groups.size();
+    }
+
+    /** Whether a unit number is that of a group. */
+    boolean isGroup(int unit) {
+        return unit > loads.length;
+    }
+
+    /** The units of a group. */
+    int[] group(int unit) {
+        return groups.get(unit - loads.length - 1);
+    }
+
+    /** Sum of the magnitudes of a unit's or group's loads (N). */
     double total(int unit) {
-        return totals[unit];
+        if (!isGroup(unit)) {
+            return totals[unit];
+        }
+        double sum = 0;
+        for (int part : group(unit)) {
+            sum += totals[part];
+        }
+        return sum;
     }
 
     /** Nodal loads of a unit on the carriers; zeros for the offsets unit. */
     double[] carrierLoad(int unit) {
         return unit < loads.length ? loads[unit] : new double[freedoms()];
+    }
+
+    /** Members that have moved further than their own length, from movements and openings at the contacts. */
+    BitSet adrift(double[] movements, double[] values, BitSet closed) {
+        BitSet adrift = new BitSet();
+        for (int c = 0; c < movements.length; c++) {
+            Contact contact = frame.contacts().get(c);
+            double opening = closed.get(c) ? 0 : values[c];
+            if (contact instanceof Contact.OnGround seat) {
+                markJoist(seat.joist(), movements[c], adrift);
+            } else if (contact instanceof Contact.OnCarrier seat) {
+                markJoist(seat.joist(), movements[c], adrift);
+                markCarrier(seat.carrier(), movements[c] + opening - seat.gap(), adrift);
+            } else if (contact instanceof Contact.OnProp prop) {
+                markCarrier(prop.carrier(), movements[c], adrift);
+            }
+        }
+        return adrift;
+    }
+
+    private void markJoist(int joist, double movement, BitSet adrift) {
+        Frame.Joist member = frame.joists().get(joist);
+        if (Math.abs(movement) > member.end() - member.start()) {
+            adrift.set(joist);
+        }
+    }
+
+    private void markCarrier(int carrier, double movement, BitSet adrift) {
+        Frame.Carrier member = frame.carriers().get(carrier);
+        if (Math.abs(movement) > member.end() - member.start()) {
+            adrift.set(frame.carrierMember(carrier));
+        }
     }
 
     Banded bending() {
@@ -203,16 +322,18 @@ final class Assembly {
         return scale;
     }
 
-    /** Subtracts the carriers' own bending forces for the movements u. */
-    void subtractBending(double[] u, double[] out) {
-        double[] forces = new double[out.length];
-        for (Element e : elements) {
-            int i = 2 * e.from;
-            int j = 2 * e.to;
-            FlexuralElement.addForces(e.rigidity, e.length, u[i], u[i + 1], u[j], u[j + 1], forces, i, j);
-        }
-        for (int i = 0; i < out.length; i++) {
-            out[i] -= forces[i];
-        }
+    /** Length of the shortest member (m). */
+    double shortest() {
+        return shortest;
+    }
+
+    /** Length of the longest member (m). */
+    double longest() {
+        return longest;
+    }
+
+    /** Subtracts the carriers' own bending forces for the movements u; the second array holds their low parts. */
+    void subtractBending(double[] u, double[] uLow, double[] out) {
+        bending.subtractProduct(u, uLow, out, new double[out.length]);
     }
 }

@@ -1,29 +1,30 @@
 package dev.underprop.engine.statics;
 
 /**
- * LDLᵗ factor of a symmetric banded matrix. Cost grows with size times bandwidth squared, which is what keeps a long
- * floor linear in its joists. Method: G. H. Golub, C. F. Van Loan, Matrix Computations, section 4.3.5 (from memory).
+ * LDLᵗ factor of a symmetric banded matrix, every number kept as a {@link Twofold}. Cost grows with size times bandwidth
+ * squared, which is what keeps a long floor linear in its joists. Method: G. H. Golub, C. F. Van Loan, Matrix
+ * Computations, section 4.3.5 (from memory).
  */
 final class Banded {
 
     private final int n;
     private final int band;
     private final double[] a;
-    private final boolean[] loose;
+    private final double[] low;
 
     /** @param n size; @param band half bandwidth (0 = diagonal) */
     Banded(int n, int band) {
         this.n = n;
         this.band = band;
         this.a = new double[n * (band + 1)];
-        this.loose = new boolean[n];
+        this.low = new double[n * (band + 1)];
     }
 
     private Banded(Banded other) {
         this.n = other.n;
         this.band = other.band;
         this.a = other.a.clone();
-        this.loose = new boolean[n];
+        this.low = other.low.clone();
     }
 
     Banded copy() {
@@ -36,86 +37,104 @@ final class Banded {
 
     /** Adds to entry (i, j) and, being symmetric, (j, i). */
     void add(int i, int j, double value) {
-        if (i >= j) {
-            a[i * (band + 1) + j - i + band] += value;
-        } else {
-            a[j * (band + 1) + i - j + band] += value;
-        }
+        add(i, j, new Twofold().set(value, 0));
+    }
+
+    /** Adds to entry (i, j) and, being symmetric, (j, i). */
+    void add(int i, int j, Twofold value) {
+        int at = i >= j ? place(i, j) : place(j, i);
+        put(at, value.add(a[at], low[at]));
+    }
+
+    private int place(int i, int j) {
+        return i * (band + 1) + j - i + band;
+    }
+
+    private void put(int at, Twofold value) {
+        a[at] = value.hi();
+        low[at] = value.lo();
     }
 
     /** Makes freedom i a prescribed one: its row and column become those of the identity. */
     void prescribe(int i) {
-        int row = i * (band + 1) + band - i;
+        Twofold value = new Twofold();
         for (int j = Math.max(0, i - band); j < i; j++) {
-            a[row + j] = 0;
+            put(place(i, j), value);
         }
-        a[row + i] = 1;
         for (int k = i + 1; k <= Math.min(n - 1, i + band); k++) {
-            a[k * (band + 1) + i - k + band] = 0;
+            put(place(k, i), value);
         }
+        put(place(i, i), value.set(1, 0));
     }
 
-    /** out -= this times x (before {@link #factor}). */
-    void subtractProduct(double[] x, double[] out) {
+    /** out -= this times x (before {@link #factor}); the second array of each pair holds the low parts. */
+    void subtractProduct(double[] x, double[] xLow, double[] out, double[] outLow) {
+        Twofold sum = new Twofold();
         for (int i = 0; i < n; i++) {
-            int row = i * (band + 1) + band - i;
-            for (int j = Math.max(0, i - band); j < i; j++) {
-                out[i] -= a[row + j] * x[j];
-                out[j] -= a[row + j] * x[i];
+            sum.set(out[i], outLow[i]);
+            for (int j = Math.max(0, i - band); j <= Math.min(n - 1, i + band); j++) {
+                int at = j <= i ? place(i, j) : place(j, i);
+                sum.subtractProduct(a[at], low[at], x[j], xLow[j]);
             }
-            out[i] -= a[row + i] * x[i];
+            out[i] = sum.hi();
+            outLow[i] = sum.lo();
         }
     }
 
-    /** Factorises in place. @param scale stiffness used where a diagonal is zero (N/m) */
+    /** Factorises in place. @param scale stiffness used where nothing resists (N/m) */
     void factor(double scale) {
+        Twofold sum = new Twofold();
+        Twofold l = new Twofold();
         for (int i = 0; i < n; i++) {
-            int row = i * (band + 1) + band - i;
-            int low = Math.max(0, i - band);
-            double diagonal = a[row + i];
-            for (int j = low; j < i; j++) {
-                int other = j * (band + 1) + band - j;
-                double sum = a[row + j];
-                for (int k = Math.max(low, j - band); k < j; k++) {
-                    sum -= a[row + k] * a[other + k];
+            int first = Math.max(0, i - band);
+            for (int j = first; j < i; j++) {
+                int at = place(i, j);
+                sum.set(a[at], low[at]);
+                for (int k = Math.max(first, j - band); k < j; k++) {
+                    int left = place(i, k);
+                    int right = place(j, k);
+                    sum.subtractProduct(a[left], low[left], a[right], low[right]);
                 }
-                a[row + j] = sum;
+                put(at, sum);
             }
-            double pivot = diagonal;
-            for (int k = low; k < i; k++) {
-                double l = a[row + k] / a[k * (band + 1) + band];
-                pivot -= a[row + k] * l;
-                a[row + k] = l;
+            int pivot = place(i, i);
+            double diagonal = a[pivot];
+            sum.set(diagonal, low[pivot]);
+            for (int k = first; k < i; k++) {
+                int at = place(i, k);
+                int other = place(k, k);
+                l.set(a[at], low[at]).divide(a[other], low[other]);
+                sum.subtractProduct(a[at], low[at], l.hi(), l.lo());
+                put(at, l);
             }
-            if (!(pivot > Tolerance.PIVOT * diagonal)) {
-                loose[i] = true;
-                pivot = Tolerance.PERTURBED_PIVOT * Math.max(diagonal, scale);
+            if (!(sum.hi() > Tolerance.TWOFOLD_PIVOT * diagonal)) {
+                sum.set(Tolerance.PERTURBED_PIVOT * scale, 0);
             }
-            a[row + i] = pivot;
+            put(pivot, sum);
         }
     }
 
-    /** Whether nothing resisted freedom i. */
-    boolean loose(int i) {
-        return loose[i];
-    }
-
-    /** Solves in place after {@link #factor}. */
-    void solve(double[] b) {
+    /** Solves in place after {@link #factor}; the second array holds the low parts. */
+    void solve(double[] b, double[] bLow) {
+        Twofold sum = new Twofold();
         for (int i = 0; i < n; i++) {
-            int row = i * (band + 1) + band - i;
-            double sum = b[i];
+            sum.set(b[i], bLow[i]);
             for (int k = Math.max(0, i - band); k < i; k++) {
-                sum -= a[row + k] * b[k];
+                int at = place(i, k);
+                sum.subtractProduct(a[at], low[at], b[k], bLow[k]);
             }
-            b[i] = sum;
+            b[i] = sum.hi();
+            bLow[i] = sum.lo();
         }
         for (int i = n - 1; i >= 0; i--) {
-            double value = b[i] / a[i * (band + 1) + band];
+            int pivot = place(i, i);
+            sum.set(b[i], bLow[i]).divide(a[pivot], low[pivot]);
             for (int k = i + 1; k <= Math.min(n - 1, i + band); k++) {
-                value -= a[k * (band + 1) + i - k + band] * b[k];
+                int at = place(k, i);
+                sum.subtractProduct(a[at], low[at], b[k], bLow[k]);
             }
-            b[i] = value;
+            b[i] = sum.hi();
+            bLow[i] = sum.lo();
         }
     }
 }

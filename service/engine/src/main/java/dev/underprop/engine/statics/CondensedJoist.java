@@ -29,8 +29,8 @@ final class CondensedJoist {
     private final double scale;
     private final Map<Long, JoistReduction> reductions = new HashMap<>();
 
-    CondensedJoist(Frame frame, int joist, List<UnitLoad> units) {
-        this.contacts = contactsOf(frame, joist);
+    CondensedJoist(Frame frame, int joist, int[] contacts, Pieces pieces, int units) {
+        this.contacts = contacts;
         int n = contacts.length;
         double[] at = new double[n];
         this.supports = new Support[n];
@@ -50,14 +50,14 @@ final class CondensedJoist {
         double span = n < 2 ? 1 : at[n - 1] - at[0];
         this.scale = ei / (span * span * span);
         this.k = new double[n * n];
-        this.loads = new double[units.size()][];
+        this.loads = new double[units][];
         Arrays.fill(loads, NONE);
         if (n > 0) {
-            condense(new NodedBeam(at, ei), joist, units);
+            condense(new NodedBeam(at, ei), pieces.on(joist));
         }
     }
 
-    private void condense(NodedBeam beam, int joist, List<UnitLoad> units) {
+    private void condense(NodedBeam beam, List<Pieces.OnMember> units) {
         int n = contacts.length;
         double[] kvs = new double[n * n];
         double[] kss = new double[n * n];
@@ -77,8 +77,8 @@ final class CondensedJoist {
                 }
             }
         }
-        for (int u = 0; u < units.size(); u++) {
-            loads[u] = condenseLoad(beam, joist, units.get(u), slopes, kvs);
+        for (Pieces.OnMember unit : units) {
+            loads[unit.unit()] = condenseLoad(beam, unit, slopes, kvs);
         }
     }
 
@@ -103,18 +103,10 @@ final class CondensedJoist {
         kss[f * n + e] += 2 * b;
     }
 
-    private double[] condenseLoad(NodedBeam beam, int joist, UnitLoad unit, Dense slopes, double[] kvs) {
+    private double[] condenseLoad(NodedBeam beam, Pieces.OnMember unit, Dense slopes, double[] kvs) {
         int n = contacts.length;
-        double[] nodal = NONE;
-        for (UnitLoad.Piece piece : unit.pieces()) {
-            if (piece.member() == joist) {
-                nodal = nodal.length == 0 ? new double[2 * n] : nodal;
-                beam.addLoad(piece, nodal);
-            }
-        }
-        if (nodal.length == 0) {
-            return NONE;
-        }
+        double[] nodal = new double[2 * n];
+        unit.pieces().forEach(piece -> beam.addLoad(piece, nodal));
         double[] moments = new double[n];
         double[] forces = new double[n];
         for (int i = 0; i < n; i++) {
@@ -132,24 +124,7 @@ final class CondensedJoist {
         return forces;
     }
 
-    private static int[] contactsOf(Frame frame, int joist) {
-        List<Contact> all = frame.contacts();
-        return java.util.stream.IntStream.range(0, all.size())
-                .filter(c -> joistOf(all.get(c)) == joist)
-                .boxed()
-                .sorted(java.util.Comparator.comparingDouble(c -> place(frame, all.get(c))))
-                .mapToInt(Integer::intValue)
-                .toArray();
-    }
-
-    private static int joistOf(Contact contact) {
-        if (contact instanceof Contact.OnGround seat) {
-            return seat.joist();
-        }
-        return contact instanceof Contact.OnCarrier seat ? seat.joist() : -1;
-    }
-
-    private static double place(Frame frame, Contact contact) {
+    static double place(Frame frame, Contact contact) {
         if (contact instanceof Contact.OnGround seat) {
             return seat.y();
         }

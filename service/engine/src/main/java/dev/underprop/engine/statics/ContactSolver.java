@@ -1,12 +1,14 @@
 package dev.underprop.engine.statics;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.IntFunction;
 
 /**
  * Finds, for any combination of unit loads, which contacts press and with what force.
@@ -17,8 +19,9 @@ import java.util.Set;
  * offending contacts change at once (primal-dual active set; M. Hintermüller, K. Ito, K. Kunisch, SIAM J. Optim. 13, 2002)
  * and the sum is verified in the next state. When a state comes back, the least-index rule of K. G. Murty (Linear
  * Complementarity, Linear and Nonlinear Programming, 1988, ch. 4; both from memory) changes one contact at a time on the
- * structure held by weak springs, for which it must end; its state is then verified on the true structure. A case for
- * which no state verifies within the bound is {@code NOT_SETTLED}, never passed on as an answer.
+ * structure held by weak springs, for which it must end; its state is then verified on the true structure. A member
+ * that moves further than its own length, on the weak springs or on a lever of a millimetre, is a mechanism too; any
+ * other case for which no state verifies within the bound is {@code NOT_SETTLED}, never passed on as an answer.
  *
  * <p>Not safe for use by several threads at once; make one for each.
  */
@@ -27,8 +30,11 @@ public final class ContactSolver {
     /** States tried by the fast rule before the sure one takes over; floors settle in two to six. */
     private static final int FAST_CHANGES = 30;
 
-    /** Weak springs of the sure rule, as part of the members' own stiffness: far below, yet above rounding. */
-    private static final double WEAK = 1e-7;
+    /** A contact force beyond this many times the load comes of a very short lever, or of a lift. */
+    private static final double LEVERAGE = 10;
+
+    /** Openings beyond this part of the shortest member are looked at more closely; a floor's are millimetres. */
+    private static final double WIDE = 0.01;
 
     private final Assembly assembly;
     private final Map<BitSet, ContactState> states = new HashMap<>();
@@ -37,6 +43,7 @@ public final class ContactSolver {
     private final int contacts;
     private ContactState current;
     private int solves;
+    private int oneByOne;
 
     /**
      * @param frame the structure
@@ -54,9 +61,50 @@ public final class ContactSolver {
         this.current = state(start);
     }
 
+    /**
+     * Makes a group of units that always act together at full value, such as a live load pattern, so that it costs one
+     * addition a case.
+     *
+     * @return the group's number, to be used as a unit in a {@link LoadCase}
+     */
+    public int addGroup(int[] units) {
+        return assembly.addGroup(units);
+    }
+
+    /** The case with its groups written out as units. */
+    public LoadCase expand(LoadCase loadCase) {
+        int[] units = new int[0];
+        double[] factors = new double[0];
+        for (int i = 0; i < loadCase.size(); i++) {
+            int unit = loadCase.unit(i);
+            int[] parts = assembly.isGroup(unit) ? assembly.group(unit) : new int[] {unit};
+            int from = units.length;
+            units = Arrays.copyOf(units, from + parts.length);
+            factors = Arrays.copyOf(factors, from + parts.length);
+            System.arraycopy(parts, 0, units, from, parts.length);
+            Arrays.fill(factors, from, factors.length, loadCase.factor(i));
+        }
+        return new LoadCase(units, factors);
+    }
+
+    /** Length of the row that {@link Solution#writeRow} fills. */
+    public int rowSize() {
+        return assembly.layout().size();
+    }
+
+    /** A view on one member's part of such rows; members are numbered as in {@link Frame}. */
+    public Diagram diagram(int member) {
+        return new Diagram(assembly.layout().stations(member), assembly.layout().base(member));
+    }
+
     /** Number of contact states factorised so far. */
     public int factorised() {
         return solves;
+    }
+
+    /** Number of cases for which the fast rule met a state again, so that the sure one took over. */
+    int oneByOne() {
+        return oneByOne;
     }
 
     /** Solves one case, starting from the state the last case ended in. */
@@ -97,30 +145,44 @@ public final class ContactSolver {
     }
 
     private Solution searchOneByOne(LoadCase loadCase, BitSet from, int before) {
+        oneByOne++;
         BitSet closed = (BitSet) from.clone();
         int bound = 200 + 40 * contacts;
-        int changes = before;
-        while (changes < bound) {
-            ContactState held = new ContactState(assembly, closed, WEAK);
+        for (int changes = before + 1; changes <= bound; changes++) {
+            ContactState held = ContactState.onWeakSprings(assembly, closed);
             solves++;
-            changes++;
-            BitSet wrong = wrong(held, combine(held, loadCase), loadCase);
+            double[] values = combine(held, loadCase);
+            BitSet wrong = wrong(held, values, loadCase);
             if (wrong.isEmpty()) {
-                break;
+                return judge(loadCase, held, values, changes);
             }
             closed.flip(wrong.nextSetBit(0));
         }
-        ContactState state = state(closed);
+        ContactState last = state(closed);
+        return new Solution(Solution.Outcome.NOT_SETTLED, loadCase, last, last.loose(), combine(last, loadCase), bound);
+    }
+
+    /** What contacts that agree on weak springs mean for the true structure. */
+    private Solution judge(LoadCase loadCase, ContactState held, double[] onWeak, int changes) {
+        ContactState state = state(held.closed());
         double[] values = combine(state, loadCase);
         if (wrong(state, values, loadCase).isEmpty()) {
             return accept(loadCase, state, values, changes);
         }
-        Solution.Outcome outcome = state.loose().isEmpty() ? Solution.Outcome.NOT_SETTLED : Solution.Outcome.MECHANISM;
-        return new Solution(outcome, loadCase, state, values, changes);
+        BitSet loose = state.loose();
+        if (loose.isEmpty()) {
+            loose = assembly.adrift(combineMovements(held, loadCase), onWeak, held.closed());
+        }
+        Solution.Outcome outcome = loose.isEmpty() ? Solution.Outcome.NOT_SETTLED : Solution.Outcome.MECHANISM;
+        return new Solution(outcome, loadCase, state, loose, values, changes);
     }
 
     private Solution accept(LoadCase loadCase, ContactState state, double[] values, int changes) {
-        boolean held = state.loose().isEmpty();
+        BitSet loose = state.loose();
+        if (loose.isEmpty() && far(loadCase, state, values)) {
+            loose = assembly.adrift(combineMovements(state, loadCase), values, state.closed());
+        }
+        boolean held = loose.isEmpty();
         if (held) {
             current = state;
             if (!settled.contains(state)) {
@@ -128,13 +190,32 @@ public final class ContactSolver {
             }
         }
         return new Solution(
-                held ? Solution.Outcome.SETTLED : Solution.Outcome.MECHANISM, loadCase, state, values, changes);
+                held ? Solution.Outcome.SETTLED : Solution.Outcome.MECHANISM, loadCase, state, loose, values, changes);
+    }
+
+    /** Whether forces or openings are so large that some member may have gone adrift: a cheap look before the full one. */
+    private boolean far(LoadCase loadCase, ContactState state, double[] values) {
+        double most = LEVERAGE * total(loadCase);
+        for (int c = 0; c < contacts; c++) {
+            if (Math.abs(values[c]) > (state.pressing(c) ? most : WIDE * assembly.shortest())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private double total(LoadCase loadCase) {
+        double total = 0;
+        for (int i = 0; i < loadCase.size(); i++) {
+            total += Math.abs(loadCase.factor(i)) * assembly.total(loadCase.unit(i));
+        }
+        return total;
     }
 
     private ContactState state(BitSet closed) {
         ContactState known = states.get(closed);
         if (known == null) {
-            known = new ContactState(assembly, closed, 0);
+            known = new ContactState(assembly, closed);
             states.put(known.closed(), known);
             solves++;
         }
@@ -142,10 +223,18 @@ public final class ContactSolver {
     }
 
     private double[] combine(ContactState state, LoadCase loadCase) {
-        double[] sum = state.values(state.offsetsUnit()).clone();
+        return combine(loadCase, state.values(state.offsetsUnit()), state::values);
+    }
+
+    private double[] combineMovements(ContactState state, LoadCase loadCase) {
+        return combine(loadCase, state.movements(state.offsetsUnit()), state::movements);
+    }
+
+    private static double[] combine(LoadCase loadCase, double[] offsets, IntFunction<double[]> units) {
+        double[] sum = offsets.clone();
         for (int i = 0; i < loadCase.size(); i++) {
             double factor = loadCase.factor(i);
-            double[] unit = state.values(loadCase.unit(i));
+            double[] unit = units.apply(loadCase.unit(i));
             for (int c = 0; c < sum.length; c++) {
                 sum[c] += factor * unit[c];
             }
@@ -154,15 +243,13 @@ public final class ContactSolver {
     }
 
     private BitSet wrong(ContactState state, double[] values, LoadCase loadCase) {
-        double total = 0;
-        for (int i = 0; i < loadCase.size(); i++) {
-            total += Math.abs(loadCase.factor(i)) * assembly.total(loadCase.unit(i));
-        }
-        double pull = -Tolerance.TENSION * total;
-        double overlap = -Tolerance.PENETRATION_FLOOR - Tolerance.PENETRATION * largestOpening(state, values);
+        double total = total(loadCase);
+        double largest = largestOpening(state, values);
+        double pull = -Tolerance.TENSION * total * Math.max(1, largest / assembly.longest());
+        double overlap = -Tolerance.PENETRATION_FLOOR - Tolerance.PENETRATION * largest;
         BitSet wrong = new BitSet();
         for (int c = 0; c < contacts; c++) {
-            boolean closed = state.closed().get(c);
+            boolean closed = state.pressing(c);
             boolean bad = closed ? values[c] < pull && !fastened.get(c) : values[c] < overlap;
             if (bad || Double.isNaN(values[c])) {
                 wrong.set(c);
@@ -174,7 +261,7 @@ public final class ContactSolver {
     private double largestOpening(ContactState state, double[] values) {
         double largest = 0;
         for (int c = 0; c < contacts; c++) {
-            if (!state.closed().get(c)) {
+            if (!state.pressing(c)) {
                 largest = Math.max(largest, Math.abs(values[c]));
             }
         }

@@ -1,7 +1,9 @@
 package dev.underprop.engine.statics;
 
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.function.IntFunction;
 
 /**
  * The structure with a given set of contacts closed: linear, factorised once, answering for one unit load after another.
@@ -11,28 +13,56 @@ final class ContactState {
 
     private final Assembly assembly;
     private final BitSet closed;
+    private final boolean[] pressing;
     private final JoistReduction[] joists;
     private final Banded matrix;
     private final Banded unconstrained;
-    private final double[][] values;
-    private final double[][] movements;
-    private final BitSet loose = new BitSet();
+    private final int[][] supports;
+    private double[][] values;
+    private double[][] movements;
+    private double[][] rows;
+    private final BitSet loose;
+    private final double weak;
 
-    ContactState(Assembly assembly, BitSet closed, double regular) {
+    /** Weak springs that hold a loose structure, as part of the members' own stiffness: far below, yet above rounding. */
+    static final double WEAK = 1e-7;
+
+    /** The true structure; where it is loose, on weak springs, so that the way it goes can be seen. */
+    ContactState(Assembly assembly, BitSet closed) {
+        this(assembly, closed, assembly.loose(closed));
+    }
+
+    private ContactState(Assembly assembly, BitSet closed, BitSet loose) {
+        this(assembly, closed, loose, loose.isEmpty() ? 0 : WEAK);
+    }
+
+    /** The structure on weak springs, whether they are needed or not. */
+    static ContactState onWeakSprings(Assembly assembly, BitSet closed) {
+        return new ContactState(assembly, closed, new BitSet(), WEAK);
+    }
+
+    private ContactState(Assembly assembly, BitSet closed, BitSet loose, double regular) {
+        this.loose = loose;
+        this.weak = regular * assembly.scale();
         this.assembly = assembly;
         this.closed = (BitSet) closed.clone();
+        this.pressing = new boolean[assembly.frame().contacts().size()];
+        for (int c = 0; c < pressing.length; c++) {
+            pressing[c] = closed.get(c);
+        }
         this.values = new double[assembly.units() + 1][];
         this.movements = new double[assembly.units() + 1][];
+        this.rows = new double[assembly.units() + 1][];
+        this.supports = assembly.layout().supports(closed);
         this.joists = new JoistReduction[assembly.joists().size()];
         this.matrix = assembly.bending();
         for (int j = 0; j < joists.length; j++) {
             addJoist(j, regular);
         }
-        addProps(regular);
+        addProps();
         this.unconstrained = matrix.copy();
         prescribeProps();
         matrix.factor(assembly.scale());
-        noteLoose();
     }
 
     private void addJoist(int j, double regular) {
@@ -52,15 +82,15 @@ final class ContactState {
         }
     }
 
-    private void addProps(double regular) {
+    private void addProps() {
         List<Contact> contacts = assembly.frame().contacts();
         for (int c = 0; c < contacts.size(); c++) {
             if (contacts.get(c) instanceof Contact.OnProp prop && closed.get(c) && !rigid(prop)) {
                 matrix.add(2 * assembly.node(c), 2 * assembly.node(c), prop.stiffness());
             }
         }
-        for (int i = 0; regular > 0 && i < matrix.size(); i += 2) {
-            matrix.add(i, i, regular * assembly.scale());
+        for (int i = 0; weak > 0 && i < matrix.size(); i += 2) {
+            matrix.add(i, i, weak);
         }
     }
 
@@ -77,17 +107,8 @@ final class ContactState {
         return Double.isInfinite(prop.stiffness());
     }
 
-    private void noteLoose() {
-        for (int j = 0; j < joists.length; j++) {
-            if (joists[j].loose()) {
-                loose.set(j);
-            }
-        }
-        for (int i = 0; i < matrix.size(); i++) {
-            if (matrix.loose(i)) {
-                loose.set(assembly.frame().carrierMember(assembly.carrierOfNode(i / 2)));
-            }
-        }
+    boolean pressing(int contact) {
+        return pressing[contact];
     }
 
     BitSet closed() {
@@ -104,48 +125,96 @@ final class ContactState {
         return loose;
     }
 
-    /** Force or opening at every contact for a unit; the unit after the last load is the gaps and lifts. */
+    /** Stations at which each member is held. */
+    int[][] supports() {
+        return supports;
+    }
+
+    /** Force or opening at every contact for a unit or group; the unit after the last load is the gaps and lifts. */
     double[] values(int unit) {
-        if (values[unit] == null) {
-            respond(unit);
-        }
+        ensure(unit);
         return values[unit];
     }
 
-    /** Deflection (m) of the carried member at every contact for a unit. */
+    /** Deflection (m) of the carried member at every contact for a unit or group. */
     double[] movements(int unit) {
-        if (movements[unit] == null) {
-            respond(unit);
-        }
+        ensure(unit);
         return movements[unit];
+    }
+
+    /** Row of a unit or group, as {@link FieldLayout} lays it out. */
+    double[] row(int unit) {
+        ensure(unit);
+        if (rows[unit] == null) {
+            rows[unit] = assembly.isGroup(unit)
+                    ? sum(assembly.group(unit), this::row)
+                    : assembly.layout().row(unit, closed, values[unit], supports);
+        }
+        return rows[unit];
+    }
+
+    private void ensure(int unit) {
+        if (unit >= values.length) {
+            int longer = unit + 16;
+            values = Arrays.copyOf(values, longer);
+            movements = Arrays.copyOf(movements, longer);
+            rows = Arrays.copyOf(rows, longer);
+        }
+        if (values[unit] == null) {
+            if (assembly.isGroup(unit)) {
+                values[unit] = sum(assembly.group(unit), this::values);
+                movements[unit] = sum(assembly.group(unit), this::movements);
+            } else {
+                respond(unit);
+            }
+        }
+    }
+
+    private static double[] sum(int[] units, IntFunction<double[]> of) {
+        double[] sum = of.apply(units[0]).clone();
+        for (int k = 1; k < units.length; k++) {
+            add(of.apply(units[k]), sum);
+        }
+        return sum;
+    }
+
+    private static void add(double[] more, double[] sum) {
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] += more[i];
+        }
     }
 
     private void respond(int unit) {
         boolean offsets = unit == assembly.units();
         double[][] held = new double[joists.length][];
-        double[] nodal = assembly.carrierLoad(unit).clone();
+        double[] moves = assembly.carrierLoad(unit).clone();
+        double[] movesLow = new double[moves.length];
         for (int j = 0; j < joists.length; j++) {
             double[] load = assembly.joists().get(j).load(unit);
             held[j] = joists[j].freeDeflections(load, offsets);
             for (int t = 0; t < joists[j].ties(); t++) {
                 int c = assembly.joists().get(j).contact(joists[j].tie(t));
-                nodal[2 * assembly.node(c)] += joists[j].heldForce(t, load, held[j], offsets);
+                moves[2 * assembly.node(c)] += joists[j].heldForce(t, load, held[j], offsets);
             }
         }
-        double[] moves = solveCarriers(nodal, offsets);
+        solveCarriers(moves, movesLow, offsets);
         double[] value = new double[assembly.frame().contacts().size()];
         double[] movement = new double[value.length];
         double[] residual = assembly.carrierLoad(unit).clone();
         for (int j = 0; j < joists.length; j++) {
             recoverJoist(j, unit, held[j], moves, value, movement, residual);
         }
-        assembly.subtractBending(moves, residual);
+        assembly.subtractBending(moves, movesLow, residual);
+        for (int i = 0; i < residual.length; i += 2) {
+            residual[i] -= weak * moves[i];
+        }
         recoverProps(offsets, moves, residual, value, movement);
         values[unit] = value;
         movements[unit] = movement;
     }
 
-    private double[] solveCarriers(double[] nodal, boolean offsets) {
+    /** Takes nodal loads, gives nodal movements; the second array holds the low parts. */
+    private void solveCarriers(double[] nodal, double[] nodalLow, boolean offsets) {
         List<Contact> contacts = assembly.frame().contacts();
         double[] prescribed = new double[nodal.length];
         for (int c = 0; c < contacts.size(); c++) {
@@ -159,16 +228,16 @@ final class ContactState {
             }
         }
         if (offsets) {
-            unconstrained.subtractProduct(prescribed, nodal);
+            unconstrained.subtractProduct(prescribed, new double[nodal.length], nodal, nodalLow);
         }
         for (int c = 0; c < contacts.size(); c++) {
             if (contacts.get(c) instanceof Contact.OnProp prop && closed.get(c) && rigid(prop)) {
                 int node = 2 * assembly.node(c);
                 nodal[node] = prescribed[node];
+                nodalLow[node] = 0;
             }
         }
-        matrix.solve(nodal);
-        return nodal;
+        matrix.solve(nodal, nodalLow);
     }
 
     private void recoverJoist(

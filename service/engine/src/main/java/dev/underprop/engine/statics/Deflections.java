@@ -25,6 +25,19 @@ public final class Deflections {
     }
 
     /**
+     * Whether the greatest deflection as part of its span may exceed a value, judged from samples: between two samples
+     * the curve departs from its chord by at most h²/8 times the greatest curvature there, and a span is never shorter
+     * than the interval that its samples divide.
+     *
+     * @param known value to be exceeded
+     * @param greatestMoment greatest moment of the member, either sign (N·m)
+     */
+    public boolean mayExceed(double known, double greatestMoment) {
+        double slack = diagram.sampleSlack() / diagram.rigidity();
+        return diagram.sampledDeflection() + slack * greatestMoment > known && diagram.mayExceedBetweenSamples(known);
+    }
+
+    /**
      * Looks for the greatest deflection as part of its span.
      *
      * @param supports stations that hold the member, ascending
@@ -45,6 +58,60 @@ public final class Deflections {
         int last = supports.length - 1;
         searchOverhang(supports[last - 1], supports[last], diagram.stations() - 1, known);
         return worst;
+    }
+
+    /**
+     * Deflection at the sample places, each divided by the span it lies in.
+     *
+     * @param supports stations that hold the member, ascending
+     * @param out receives the values
+     * @param base where in {@code out} they begin
+     */
+    void sample(int[] supports, double[] out, int base) {
+        if (supports.length < 2) {
+            return;
+        }
+        double[] places = diagram.samplePlaces();
+        int last = supports.length - 1;
+        int sample = sampleOverhang(supports, places, out, base);
+        for (int i = 0; i < last; i++) {
+            start(supports[i], supports[i + 1]);
+            double span = diagram.at(supports[i + 1]) - diagram.at(supports[i]);
+            sample = sampleTo(supports[i], supports[i + 1], span, places, sample, out, base);
+        }
+        int tip = diagram.stations() - 1;
+        if (supports[last] < tip) {
+            start(supports[last - 1], supports[last]);
+            walk(supports[last - 1], supports[last]);
+            double reach = diagram.at(tip) - diagram.at(supports[last]);
+            sampleTo(supports[last], tip, 2 * reach, places, sample, out, base);
+        }
+    }
+
+    private int sampleOverhang(int[] supports, double[] places, double[] out, int base) {
+        if (supports[0] == 0) {
+            return 0;
+        }
+        start(supports[0], supports[1]);
+        retreat(0, supports[0], slope);
+        double reach = diagram.at(supports[0]) - diagram.at(0);
+        return sampleTo(0, supports[0], 2 * reach, places, 0, out, base);
+    }
+
+    private int sampleTo(int from, int to, double span, double[] places, int first, double[] out, int base) {
+        int sample = first;
+        for (int i = from; i < to; i++) {
+            double end = diagram.at(i + 1);
+            while (sample < places.length && places[sample] <= end) {
+                out[base + sample] = (drop + dropAfter(i, places[sample] - diagram.at(i))) / span;
+                sample++;
+            }
+            double h = length(i);
+            double nextDrop = drop + dropAfter(i, h);
+            slope = slopeAfter(i, h);
+            drop = nextDrop;
+        }
+        return sample;
     }
 
     /** Deflection (m) found by the last search, downward positive. */

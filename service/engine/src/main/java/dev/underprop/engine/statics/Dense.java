@@ -1,14 +1,13 @@
 package dev.underprop.engine.statics;
 
 /**
- * Cholesky factor of a small symmetric matrix, row-major. A pivot that nothing resists is replaced by a small one and
- * the fact is kept, so that the direction of a mechanism can still be followed.
+ * Cholesky factor of a small symmetric matrix, row-major. A pivot that nothing resists is replaced by a small
+ * one, so that the direction of a mechanism can still be followed.
  */
 final class Dense {
 
     private final int n;
     private final double[] factor;
-    private boolean loose;
 
     /** @param matrix n by n, symmetric; not changed. @param scale stiffness used where a diagonal is zero (N/m) */
     Dense(double[] matrix, int n, double scale) {
@@ -35,13 +34,7 @@ final class Dense {
         if (pivot > Tolerance.PIVOT * diagonal) {
             return pivot;
         }
-        loose = true;
         return Tolerance.PERTURBED_PIVOT * Math.max(diagonal, scale);
-    }
-
-    /** Whether some movement had no resistance. */
-    boolean loose() {
-        return loose;
     }
 
     /** Solves in place. */

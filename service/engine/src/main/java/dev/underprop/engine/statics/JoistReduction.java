@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 final class JoistReduction {
 
     private final CondensedJoist joist;
+    private final double regular;
     private final int[] prescribed;
     private final int[] tied;
     private final int[] free;
@@ -16,10 +17,10 @@ final class JoistReduction {
     private final Dense factor;
     private final double[][] follow;
     private final double[] offered;
-    private final boolean loose;
 
     JoistReduction(CondensedJoist joist, long mask, double regular) {
         this.joist = joist;
+        this.regular = regular;
         int n = joist.size();
         this.closed = new boolean[n];
         for (int i = 0; i < n; i++) {
@@ -34,36 +35,36 @@ final class JoistReduction {
         this.free = IntStream.range(0, n)
                 .filter(i -> !closed[i] || joist.support(i) == CondensedJoist.Support.SPRING_GROUND)
                 .toArray();
-        this.factor = factorise(regular);
+        this.factor = factorise();
         this.follow = new double[tied.length][];
         for (int t = 0; t < tied.length; t++) {
             follow[t] = column(tied[t]);
             factor.solve(follow[t]);
         }
         this.offered = offered();
-        this.loose = factor.loose() || supports() < 2;
     }
 
-    private long supports() {
-        return IntStream.range(0, joist.size()).filter(i -> closed[i]).count();
-    }
-
-    private Dense factorise(double regular) {
+    private Dense factorise() {
         int m = free.length;
         double[] matrix = new double[m * m];
         for (int i = 0; i < m; i++) {
             for (int j = 0; j < m; j++) {
-                matrix[i * m + j] = joist.k(free[i], free[j]);
+                matrix[i * m + j] = k(free[i], free[j]);
             }
-            matrix[i * m + i] += regular + (closed[free[i]] ? joist.stiffness(free[i]) : 0);
+            matrix[i * m + i] += (closed[free[i]] ? joist.stiffness(free[i]) : 0);
         }
         return new Dense(matrix, m, joist.scale());
+    }
+
+    /** The joist's stiffness; its weak springs stand at every contact, open or closed, so that all states are of one structure. */
+    private double k(int i, int j) {
+        return joist.k(i, j) + (i == j ? regular : 0);
     }
 
     private double[] column(int of) {
         double[] column = new double[free.length];
         for (int i = 0; i < free.length; i++) {
-            column[i] = joist.k(free[i], of);
+            column[i] = k(free[i], of);
         }
         return column;
     }
@@ -73,19 +74,14 @@ final class JoistReduction {
         double[] out = new double[s * s];
         for (int i = 0; i < s; i++) {
             for (int j = 0; j < s; j++) {
-                double sum = joist.k(tied[i], tied[j]);
+                double sum = k(tied[i], tied[j]);
                 for (int e = 0; e < free.length; e++) {
-                    sum -= joist.k(free[e], tied[i]) * follow[j][e];
+                    sum -= k(free[e], tied[i]) * follow[j][e];
                 }
                 out[i * s + j] = sum;
             }
         }
         return out;
-    }
-
-    /** Whether the joist can move without resistance even when its carriers stand still. */
-    boolean loose() {
-        return loose;
     }
 
     int ties() {
@@ -111,7 +107,7 @@ final class JoistReduction {
             if (offsets) {
                 b[e] += closed[i] ? joist.stiffness(i) * joist.gap(i) : 0;
                 for (int p : prescribed) {
-                    b[e] -= joist.k(i, p) * joist.gap(p);
+                    b[e] -= k(i, p) * joist.gap(p);
                 }
             }
         }
@@ -124,11 +120,11 @@ final class JoistReduction {
         int i = tied[t];
         double force = load.length == 0 ? 0 : load[i];
         for (int e = 0; e < free.length; e++) {
-            force -= joist.k(i, free[e]) * freeDeflections[e];
+            force -= k(i, free[e]) * freeDeflections[e];
         }
         if (offsets) {
             for (int p : prescribed) {
-                force -= joist.k(i, p) * joist.gap(p);
+                force -= k(i, p) * joist.gap(p);
             }
             for (int u = 0; u < tied.length; u++) {
                 force -= offered(t, u) * joist.gap(tied[u]);
@@ -175,7 +171,7 @@ final class JoistReduction {
         for (int i : which) {
             double sum = load.length == 0 ? 0 : load[i];
             for (int j = 0; j < joist.size(); j++) {
-                sum -= joist.k(i, j) * deflection[j];
+                sum -= k(i, j) * deflection[j];
             }
             force[i] = sum;
         }

@@ -13,7 +13,7 @@ public final class Solution {
     public enum Outcome {
         /** Every closed contact presses, every open one is clear, and everything is held. */
         SETTLED,
-        /** Contacts agree, but some member can move without resistance. */
+        /** Contacts agree, but some member can move without resistance, or has moved further than its own length. */
         MECHANISM,
         /** No agreeing contact state was found within the bound on changes. */
         NOT_SETTLED
@@ -22,13 +22,15 @@ public final class Solution {
     private final Outcome outcome;
     private final LoadCase loadCase;
     private final ContactState state;
+    private final BitSet loose;
     private final double[] values;
     private final int changes;
 
-    Solution(Outcome outcome, LoadCase loadCase, ContactState state, double[] values, int changes) {
+    Solution(Outcome outcome, LoadCase loadCase, ContactState state, BitSet loose, double[] values, int changes) {
         this.outcome = outcome;
         this.loadCase = loadCase;
         this.state = state;
+        this.loose = loose;
         this.values = values;
         this.changes = changes;
     }
@@ -43,16 +45,16 @@ public final class Solution {
 
     /** Force at a contact (N), compression positive; 0 where open. */
     public double force(int contact) {
-        return state.closed().get(contact) ? values[contact] : 0;
+        return state.pressing(contact) ? values[contact] : 0;
     }
 
     /** Clear space at a contact (m); 0 where closed. */
     public double opening(int contact) {
-        return state.closed().get(contact) ? 0 : values[contact];
+        return state.pressing(contact) ? 0 : values[contact];
     }
 
     public boolean closed(int contact) {
-        return state.closed().get(contact);
+        return state.pressing(contact);
     }
 
     /** Deflection of the carried member at a contact (m), downward positive. */
@@ -62,6 +64,33 @@ public final class Solution {
             sum += loadCase.factor(i) * state.movements(loadCase.unit(i))[contact];
         }
         return sum;
+    }
+
+    /**
+     * Writes the row of this case, for diagrams to view.
+     *
+     * @param row of {@link ContactSolver#rowSize()} places
+     */
+    public void writeRow(double[] row) {
+        double[] offsets = state.row(state.offsetsUnit());
+        System.arraycopy(offsets, 0, row, 0, row.length);
+        for (int i = 0; i < loadCase.size(); i++) {
+            double factor = loadCase.factor(i);
+            double[] unit = state.row(loadCase.unit(i));
+            for (int k = 0; k < row.length; k++) {
+                row[k] += factor * unit[k];
+            }
+        }
+    }
+
+    /** Stations at which a member is held, ascending. */
+    public int[] supports(int member) {
+        return state.supports()[member];
+    }
+
+    /** Whether another case ended with the same contacts closed. */
+    public boolean sameContacts(Solution other) {
+        return state == other.state;
     }
 
     /** Change of the contact force (N), or of the opening (m) where open, per unit factor of a unit load. */
@@ -74,8 +103,8 @@ public final class Solution {
         return changes;
     }
 
-    /** Members that can move without resistance, numbered as in {@link Frame}. */
+    /** Members that can move without resistance or have moved further than their length, numbered as in {@link Frame}. */
     public BitSet loose() {
-        return (BitSet) state.loose().clone();
+        return (BitSet) loose.clone();
     }
 }

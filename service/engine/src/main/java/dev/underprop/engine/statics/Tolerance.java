@@ -9,7 +9,10 @@ final class Tolerance {
      */
     static final double SAME_PLACE = 1e-3;
 
-    /** Tension smaller than this part of the total load counts as none: rounding of the solve is near 1e-12. */
+    /**
+     * Tension smaller than this part of the total load counts as none: rounding of the solve is near 1e-12. It grows with
+     * the movement, so where a member has drifted off on weak springs by more than a length, the part grows alike.
+     */
     static final double TENSION = 1e-9;
 
     /** Penetration smaller than this part of the largest movement counts as none. */
@@ -19,10 +22,13 @@ final class Tolerance {
     static final double PENETRATION_FLOOR = 1e-13;
 
     /**
-     * A pivot smaller than this part of its diagonal means that nothing resists that movement. Rounding leaves about
-     * 1e-15; the stiffest real case (an element of {@link #SAME_PLACE}) leaves about 1e-11.
+     * A pivot of a joist's own matrix smaller than this part of its diagonal is replaced, so that the solve can go on.
+     * It decides nothing: {@link RigidMotions} says what is loose.
      */
     static final double PIVOT = 1e-13;
+
+    /** As {@link #PIVOT}, for the carriers' matrix, which is kept as two doubles a number. */
+    static final double TWOFOLD_PIVOT = 1e-22;
 
     /** A movement that nothing resists is given this part of its diagonal, so that the way it goes can be seen. */
     static final double PERTURBED_PIVOT = 1e-8;

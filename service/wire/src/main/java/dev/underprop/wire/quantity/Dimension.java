@@ -34,6 +34,11 @@ public enum Dimension {
         return phrase;
     }
 
+    /** The dimension without its article, as in "length". */
+    public String noun() {
+        return phrase.substring(phrase.indexOf(' ') + 1);
+    }
+
     /** A quantity of this dimension in plan syntax. */
     public String example() {
         return example;

@@ -16,7 +16,7 @@ public enum Kind {
     /** Force along a line (N/m). */
     LINE_LOAD(Print.named("plf"), Print.named("kN/m"), true),
     /** Moment or torque (N*m). */
-    MOMENT(Print.product("ft*lb", "lb", "ft"), new Print("kN*m", 1000), false),
+    MOMENT(Print.product("lb-ft", "lb", "ft"), new Print("kN-m", 1000), false),
     /** Force on an area, of floor or ground (Pa). */
     PRESSURE(Print.named("psf"), Print.named("kPa"), true),
     /** Stress, strength or modulus in a material (Pa). */

@@ -20,11 +20,12 @@ import java.util.List;
  * mixed       = digits , ( "-" | blanks ) , fraction ;
  * foot        = "ft" | "'" ;
  * inch        = "in" | '"' ;
- * unit        = one of the unit symbols of the wanted dimension ;
+ * unit        = (* a unit of the table below, for the kind that is wanted *) ;
  * sign        = "+" | "-" ;
  * blanks      = blank , { blank } ;
- * blank       = " " | tab ;
+ * blank       = (* a space or a tab *) ;
  * digits      = digit , { digit } ;
+ * digit       = "0" | "1" | "2" | "3" | "4" | "5" | "6" | "7" | "8" | "9" ;
  * </pre>
  *
  * <p>Beyond the grammar: a sign stands for the whole ({@code -1 ft 6 in} is 18 inches below); inches after feet are below

@@ -64,7 +64,7 @@ final class UnitAdvice {
     }
 
     static Fault wrong(Unit unit, Dimension expected) {
-        return Messages.WRONG_DIMENSION.fault(unit.symbol(), unit.symbol(), expected.phrase(), listed(expected));
+        return Messages.WRONG_DIMENSION.fault(unit.symbol(), unit.symbol(), expected.noun(), listed(expected));
     }
 
     private static String near(String symbol) {

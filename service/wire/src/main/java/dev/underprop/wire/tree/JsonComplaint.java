@@ -45,7 +45,20 @@ final class JsonComplaint {
         if (message.startsWith("Illegal unquoted character")) {
             return "a line end, tab or control character stands inside a text and must be written as an escape";
         }
-        return "something else belongs here; names and texts stand in double quotes, and commas only between members";
+        return missing(message);
+    }
+
+    private static String missing(String message) {
+        if (message.contains("expecting comma")) {
+            return "a comma or a closing bracket is missing";
+        }
+        if (message.contains("expecting a colon")) {
+            return "a colon is missing after a name";
+        }
+        if (message.contains("to start field name")) {
+            return "a name in double quotes belongs here, and no comma before a closing bracket";
+        }
+        return "something else belongs here";
     }
 
     private static Fault at(String text, int offset, Fault fault) {

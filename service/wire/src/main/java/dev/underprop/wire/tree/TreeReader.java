@@ -12,7 +12,7 @@ public final class TreeReader {
     private final Limits limits;
 
     /**
-     * A reader with limits; it holds no state and may be shared between threads.
+     * A reader with limits; it holds no state, so several threads may use it.
      *
      * @param limits how large a document may be
      */

@@ -41,7 +41,7 @@ final class Utf8 {
     private static Stopped malformed(String before, byte[] bytes, int offset) {
         Place place = Place.of(before.startsWith(MARK) ? before.substring(1) : before);
         String octet = String.format(Locale.ROOT, "0x%02X", bytes[offset]);
-        String why = "the byte " + octet + " at offset " + offset + " is malformed";
+        String why = "byte " + offset + " is " + octet;
         return new Stopped(Messages.ENCODING_NOT_UTF8.fault(octet, why).at(place.line(), place.column()));
     }
 

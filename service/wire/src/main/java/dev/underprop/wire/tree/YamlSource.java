@@ -111,7 +111,7 @@ final class YamlSource implements TokenSource {
         if (inside.peek() == Inside.BEFORE_NAME) {
             return key(plain);
         }
-        if (inside.isEmpty() && plain && text.isEmpty()) {
+        if (inside.isEmpty() && plain && text.isEmpty() && complaints.isEmpty()) {
             throw stopped(Messages.DOCUMENT_EMPTY.fault(""));
         }
         valueSeen();

@@ -91,6 +91,19 @@ class QuantityFormsTest {
     }
 
     @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "8 kip  | LENGTH | kip is not a unit of length.",
+                "10 ft  | ANGLE  | ft is not a unit of angle.",
+                "10     | ANGLE  | The unit is missing; an angle is wanted.",
+                "5 kg   | FORCE  | kg is a unit of mass, and a force is wanted."
+            })
+    void theDetailSaysWhatIsWrong(String form, Dimension dimension, String detail) {
+        assertThat(refusal(Quantity.parse(form, dimension)).detail()).isEqualTo(detail);
+    }
+
+    @ParameterizedTest
     @EnumSource(Dimension.class)
     void theExampleOfEachDimensionIsRead(Dimension dimension) {
         assertThat(Quantity.parse(dimension.example(), dimension)).isInstanceOf(QuantityReading.Value.class);

@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -91,6 +92,30 @@ class JsonReadingTest {
         Fault fault = Documents.faults(text, Format.JSON).get(0);
         assertThat(fault.detail()).endsWith(".").doesNotContain("Feature", "enable", "Source", "(code");
         assertThat(fault.remedy()).isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "{\"a\": 1 \"b\": 2}  | a comma or a closing bracket is missing",
+                "[1 2]                | a comma or a closing bracket is missing",
+                "{\"a\" 1}            | a colon is missing after a name",
+                "{\"a\": 1,}          | a name in double quotes belongs here, and no comma before a closing bracket",
+                "{a: 1}               | a name in double quotes belongs here, and no comma before a closing bracket",
+                "[1, ]                | something else belongs here",
+                "[1, 2}               | this closes something other than what was opened last",
+                "{\"a\": yes}         | words other than true, false and null stand in double quotes",
+                "{\"a\": 10 ft}       | a comma or a closing bracket is missing",
+                "{\"a\": 01}          | this is not how JSON writes numbers",
+                "{\"a\": 1            | it ends before it is complete",
+                "[\"\\q\"]              | a backslash stands before a character that makes no escape",
+                "[\"a\tb\"]            | a line end, tab or control character stands inside a text and must be written as an escape"
+            })
+    void theDetailSaysWhatIsWrong(String text, String why) {
+        assertThat(Documents.faults(text, Format.JSON))
+                .extracting(Fault::detail)
+                .containsExactly("The text is not JSON: " + why + ".");
     }
 
     @Test

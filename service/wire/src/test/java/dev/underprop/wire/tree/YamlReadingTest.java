@@ -105,6 +105,8 @@ class YamlReadingTest {
                 Arguments.of("---\n", "document-empty  2:1"),
                 Arguments.of("a: 1\n---\nb: 2\n", "yaml-several-documents  2:1"),
                 Arguments.of("--- {}\n--- {}\n", "yaml-several-documents  2:1"),
+                Arguments.of("&x\n", "yaml-anchor  1:1"),
+                Arguments.of("!own\n", "yaml-tag  1:1"),
                 Arguments.of("a: &x 1\n", "yaml-anchor /a 1:4"),
                 Arguments.of("a: &x {b: 1}\n", "yaml-anchor /a 1:4"),
                 Arguments.of("&x a: 1\n", "yaml-anchor /a 1:1"),

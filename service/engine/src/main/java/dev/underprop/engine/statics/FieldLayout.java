@@ -1,0 +1,62 @@
+package dev.underprop.engine.statics;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+
+/**
+ * Where the numbers of all members lie in one long row: for each member shear, moment and load at its stations, then its
+ * deflection at sample places as part of the span it lies in. Linear in the loads within a contact state, so the row of
+ * a case is the sum of the rows of its units.
+ */
+final class FieldLayout {
+
+    private final List<Stations> members = new ArrayList<>();
+    private final int[] base;
+    private final int size;
+
+    FieldLayout(Frame frame, Pieces pieces) {
+        this.base = new int[frame.members()];
+        int next = 0;
+        for (int m = 0; m < base.length; m++) {
+            Stations stations = new Stations(frame, pieces, m);
+            members.add(stations);
+            base[m] = next;
+            next += 3 * stations.count() + stations.samples().length;
+        }
+        this.size = next;
+    }
+
+    int size() {
+        return size;
+    }
+
+    int base(int member) {
+        return base[member];
+    }
+
+    Stations stations(int member) {
+        return members.get(member);
+    }
+
+    int[][] supports(BitSet closed) {
+        int[][] supports = new int[base.length][];
+        for (int m = 0; m < base.length; m++) {
+            supports[m] = members.get(m).supports(closed);
+        }
+        return supports;
+    }
+
+    /** The row of one unit in one contact state. */
+    double[] row(int unit, BitSet closed, double[] values, int[][] supports) {
+        double[] row = new double[size];
+        for (int m = 0; m < base.length; m++) {
+            Stations stations = members.get(m);
+            stations.fill(unit, closed, values, row, base[m]);
+            Diagram diagram = new Diagram(stations, base[m]);
+            diagram.view(row);
+            new Deflections(diagram).sample(supports[m], row, base[m] + 3 * stations.count());
+        }
+        return row;
+    }
+}
