@@ -25,16 +25,13 @@ public final class Deflections {
     }
 
     /**
-     * Whether the greatest deflection as part of its span may exceed a value, judged from samples: between two samples
-     * the curve departs from its chord by at most h²/8 times the greatest curvature there, and a span is never shorter
-     * than the interval that its samples divide.
+     * Whether the greatest deflection as part of its span may exceed a value; a false answer is certain.
      *
      * @param known value to be exceeded
      * @param greatestMoment greatest moment of the member, either sign (N·m)
      */
     public boolean mayExceed(double known, double greatestMoment) {
-        double slack = diagram.sampleSlack() / diagram.rigidity();
-        return diagram.sampledDeflection() + slack * greatestMoment > known && diagram.mayExceedBetweenSamples(known);
+        return diagram.mayExceed(known, greatestMoment);
     }
 
     /**

@@ -75,50 +75,50 @@ public final class Diagram {
         return stations.samples();
     }
 
-    /** The bound of {@link Deflections#mayExceed} with the greatest moment near each sample. */
-    boolean mayExceedBetweenSamples(double known) {
-        double[] samples = stations.samples();
-        int[] parts = stations.samplePart();
+    /**
+     * Whether the deflection as part of its span may exceed a value anywhere. Between two samples the curve lies below the
+     * parabola through both whose curvature is the greatest there, and a span is never shorter than the interval that its
+     * samples divide; the nearer look is taken only where a rough one with the member's greatest moment does not settle
+     * it.
+     *
+     * @param known value to be exceeded
+     * @param greatestMoment greatest moment of the member, either sign (N·m)
+     */
+    boolean mayExceed(double known, double greatestMoment) {
+        double rough = known - stations.sampleSlack() / stations.rigidity() * greatestMoment;
         int from = loadBase + n;
-        for (int i = 0; i + 1 < samples.length; i++) {
-            double larger = Math.max(Math.abs(row[from + i]), Math.abs(row[from + i + 1]));
-            double step = samples[i + 1] - samples[i];
-            double slack = step / (8 * (Stations.SAMPLES + 1)) / rigidity();
-            if (larger + slack * momentNear(parts[i], parts[i + 1]) > known) {
+        int last = from + stations.samples().length - 1;
+        double before = Math.abs(row[from]);
+        for (int i = from; i < last; i++) {
+            double after = Math.abs(row[i + 1]);
+            if ((before > rough || after > rough) && mayExceedBetween(i - from, row[i], row[i + 1], known)) {
                 return true;
             }
+            before = after;
         }
         return false;
     }
 
-    private double momentNear(int first, int last) {
+    private boolean mayExceedBetween(int sample, double first, double second, double known) {
+        double step = stations.samples()[sample + 1] - stations.samples()[sample];
+        double half = step / (2 * (Stations.SAMPLES + 1)) / stations.rigidity();
+        int[] parts = stations.samplePart();
         double greatest = 0;
-        for (int i = first; i <= last; i++) {
-            greatest = Math.max(greatest, Math.abs(moment(i)));
-            if (i < n - 1) {
-                double v = shear(i);
-                double w = uniform(i);
-                greatest = Math.max(greatest, Math.abs(moment(i + 1)));
-                if (v * (v - w * (at(i + 1) - at(i))) < 0) {
-                    greatest = Math.max(greatest, Math.abs(moment(i) + v * v / (2 * w)));
-                }
-            }
+        double least = 0;
+        for (int i = parts[sample]; i <= Math.min(parts[sample + 1], n - 2); i++) {
+            double v = shear(i);
+            double w = uniform(i);
+            double turn = v * (v - w * (at(i + 1) - at(i))) < 0 ? moment(i) + v * v / (2 * w) : moment(i);
+            greatest = Math.max(Math.max(greatest, turn), Math.max(moment(i), moment(i + 1)));
+            least = Math.min(Math.min(least, turn), Math.min(moment(i), moment(i + 1)));
         }
-        return greatest;
+        return parabola(first, second, half * greatest) > known || parabola(-first, -second, -half * least) > known;
     }
 
-    double sampleSlack() {
-        return stations.sampleSlack();
-    }
-
-    /** Greatest deflection at the sample places, as part of the span it lies in: never above the true greatest. */
-    public double sampledDeflection() {
-        double greatest = 0;
-        int from = loadBase + n;
-        for (int i = from; i < from + stations.samples().length; i++) {
-            greatest = Math.max(greatest, Math.abs(row[i]));
-        }
-        return greatest;
+    /** Greatest value of the parabola a + (b - a) t + c t (1 - t) for t from 0 to 1, c not negative. */
+    private static double parabola(double a, double b, double c) {
+        double d = b - a;
+        return c > Math.abs(d) ? a + (d + c) * (d + c) / (4 * c) : Math.max(a, b);
     }
 
     /** A moment smaller than this part of the member's greatest is rounding of the sums along it. */
