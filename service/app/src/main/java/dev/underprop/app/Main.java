@@ -1,17 +1,71 @@
 package dev.underprop.app;
 
+import dev.underprop.app.batch.Batch;
 import dev.underprop.wire.Version;
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** Starts the program. */
-public final class Main {
+@Command(
+        name = "underprop",
+        description = "Checks the temporary support of a house floor.",
+        footer = {
+            "",
+            "Exit status of check:",
+            "  0  all plans are adequate",
+            "  1  some plan is inadequate, incomplete or unstable",
+            "  2  the job could not be done; wins over 1",
+            "",
+            "A calculation aid. The local building code and a licensed engineer decide."
+        },
+        mixinStandardHelpOptions = true,
+        versionProvider = Main.Versions.class,
+        subcommands = {ServeCommand.class, CheckCommand.class, ExplainCommand.class, HealthCommand.class})
+public final class Main implements Runnable {
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
     private Main() {}
 
     /**
-     * Prints the version.
+     * Runs one command and ends the process with its exit status.
      *
-     * @param args not read yet
+     * @param args command and options
      */
     public static void main(String[] args) {
-        System.out.println(Version.text());
+        System.exit(run(args));
+    }
+
+    /** Runs one command and returns its exit status: 0, 1 or 2. */
+    static int run(String... args) {
+        return new CommandLine(new Main())
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setExecutionExceptionHandler((failure, line, parsed) -> failed(failure, line.getErr()))
+                .execute(args);
+    }
+
+    /** No command is a wrong use. */
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "A command is missing.");
+    }
+
+    private static int failed(Exception failure, PrintWriter err) {
+        Batch.reportDefect(failure, err);
+        return Batch.NOT_DONE;
+    }
+
+    /** The version that the build has written. */
+    static final class Versions implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return new String[] {Version.text()};
+        }
     }
 }

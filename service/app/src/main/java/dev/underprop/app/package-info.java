@@ -1,4 +1,4 @@
-/** The two mouths of the service, HTTP and batch, and the main class. */
+/** The program: its main class and its commands. The mouths are {@code http} and {@code batch}. */
 @NullMarked
 package dev.underprop.app;
 

@@ -15,7 +15,8 @@ public final class Version {
         return Engine.NAME + " " + number();
     }
 
-    private static String number() {
+    /** Returns the version alone, such as {@code 1.2.3}. */
+    public static String number() {
         Properties properties = new Properties();
         try (InputStream in = Version.class.getResourceAsStream("version.properties")) {
             if (in == null) {

@@ -99,6 +99,9 @@ public final class MemberLimits {
         }
         double farther = Math.max(left, right);
         double spacing = Double.isInfinite(farther) ? Math.min(left, right) : farther;
+        if (Double.isInfinite(spacing)) {
+            return 1;
+        }
         return Section4_3.repetitive(beside, spacing, true, joist.member().ply().breadth())
                 .value();
     }

@@ -25,7 +25,7 @@ final class ContactState {
     private final double weak;
 
     /** Weak springs that hold a loose structure, as part of the members' own stiffness: far below, yet above rounding. */
-    static final double WEAK = 1e-7;
+    static final double WEAK = 1e-9;
 
     /** The true structure; where it is loose, on weak springs, so that the way it goes can be seen. */
     ContactState(Assembly assembly, BitSet closed) {

@@ -121,6 +121,12 @@ public final class Diagram {
         return greatest;
     }
 
+    /** A moment smaller than this part of the member's greatest is rounding of the sums along it. */
+    private static final double ROUNDING = 1e-9;
+
+    /** A moment smaller than this is rounding whatever the others are (N·m). */
+    private static final double NOTHING = 1e-6;
+
     /** Looks through the shown row once for the extremes that the methods below then tell. */
     public void scan() {
         sagging = 0;
@@ -150,6 +156,10 @@ public final class Diagram {
                 }
             }
         }
+        // A member that may not hog at all must not fail for the rounding of a moment that is zero.
+        double rounding = Math.max(NOTHING, ROUNDING * Math.max(sagging, hogging));
+        sagging = sagging < rounding ? 0 : sagging;
+        hogging = hogging < rounding ? 0 : hogging;
     }
 
     private void noteShear(double size, double place) {

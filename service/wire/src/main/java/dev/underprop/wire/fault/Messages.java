@@ -64,7 +64,97 @@ public enum Messages {
     FEET_NOT_WHOLE("Feet that are followed by inches are not a whole number.", "Write whole feet, then inches."),
     INCHES_NOT_BELOW_12("Inches after feet are 12 or more.", "Write {0}."),
     QUANTITY_NOT_FINITE("NaN and infinity are not quantities.", "Write a finite number with a unit."),
-    QUANTITY_OUT_OF_RANGE("The number is too large or too close to zero.", "Write a number within reach.");
+    QUANTITY_OUT_OF_RANGE("The number is too large or too close to zero.", "Write a number within reach."),
+
+    // Limits and required members
+    MEMBER_MISSING("The member {0} is missing.", "Give {0}."),
+    TEXT_EMPTY("The text is empty.", "Write something, or leave the member out where it is not required."),
+    LIST_TOO_SHORT("The list has too few items.", "Add what is missing."),
+    LIST_TOO_LONG("The list has more items than the limit.", "Take items out, or divide the job."),
+    NUMBER_TOO_SMALL("The number is below the limit.", "Write a number within the limit."),
+    NUMBER_TOO_LARGE("The number is above the limit.", "Write a number within the limit."),
+
+    // Meaning: values
+    NOT_POSITIVE("The quantity is not above zero.", "Write a quantity above zero."),
+    NEGATIVE("The quantity is below zero.", "Write zero or more; loads act downwards."),
+    BEYOND_SENSE(
+            "The quantity is beyond what this service computes with.",
+            "Look at the number and its unit; nothing that is built is like this."),
+    CHOICE_UNKNOWN("{0} is not a choice for {1}.", "Use one of: {2}."),
+    CHOICE_UNKNOWN_NEAR("{0} is not a choice for {1}.", "Did you mean {2}?"),
+
+    // Meaning: names
+    NAME_UNKNOWN("There is no {0} named {1}.", "{2}"),
+    NAME_UNKNOWN_NEAR("There is no {0} named {1}.", "Did you mean {2}?"),
+    NAME_TWICE("There is another {0} named {1}.", "Give each a name of its own."),
+    REMOVED_TWICE("The bearing {0} is removed twice in one situation.", "Keep one of them."),
+    LIFTED_TWICE("The post {0} is raised twice in one situation.", "Keep one of them."),
+    GAP_TWICE("The joist {0} has two gaps at one seat.", "Keep one of them."),
+
+    // Meaning: timber
+    SPECIES_UNKNOWN("The species {0} is not in the tables.", "Use one of: {1}."),
+    SPECIES_UNKNOWN_NEAR("The species {0} is not in the tables.", "Did you mean {1}?"),
+    GRADE_UNKNOWN("The tables hold no grade {0} of {1}.", "Use one of: {2}."),
+    GRADE_UNKNOWN_NEAR("The tables hold no grade {0} of {1}.", "Did you mean {2}?"),
+    SIZE_UNKNOWN("The size {0} is not in the tables.", "Use one of: {1}; or give breadth and depth."),
+    SIZE_UNKNOWN_NEAR("The size {0} is not in the tables.", "Did you mean {1}?"),
+    SIZE_WITH_MEASURES(
+            "A size stands together with breadth or depth.",
+            "Give the size as sold, or breadth and depth as measured."),
+    SIZE_MISSING("Neither a size nor breadth and depth are given.", "Give the size as sold, such as 2x10."),
+    SECTION_OUTSIDE_TABLES(
+            "The tables of dimension lumber do not hold this section.",
+            "Have an engineer judge this member; values for lumber would not be right for it."),
+
+    // Meaning: floor
+    ROW_INCOMPLETE(
+            "A regular row of joists needs both count and spacing.", "Give count and spacing, or neither and no at."),
+    NO_JOISTS("There are no joists.", "Give count and spacing, or list the joists in each."),
+    JOISTS_OVERLAP("The joists {0} and {1} lie in the same place.", "Set them apart, or take one out."),
+    BEARING_UNDER_NO_JOIST("No joist passes over the bearing {0}.", "Look at its at, from and to, and at the joists."),
+    STIFFNESS_MISSING("A spring needs a stiffness.", "Give its stiffness, or state that it is rigid."),
+    STIFFNESS_WITH_RIGID("What is rigid has no stiffness.", "Take the stiffness out, or do not state rigid."),
+    EXTENT_EMPTY("It ends where it begins, or before.", "Give an end beyond the beginning."),
+    GAP_WITH_FASTENING(
+            "The bearing is fastened, and joist {0} has a gap on it.",
+            "Take the gap or the fastening out: what hangs clear holds nothing down."),
+    GAP_WITHOUT_SEAT("The joist {0} does not pass over this seat.", "Take the gap out, or look at the joist's place."),
+    CONTACTS_TOO_CLOSE(
+            "Two seats lie under one joist closer together than is computed: {0} and {1}, joist {2}.",
+            "Set them farther apart, or take one out."),
+
+    // Meaning: loads
+    LOAD_EMPTY("The load has no part.", "Give at least one of dead, live, roofLive and snow."),
+    LOAD_MEMBER_FOREIGN("The member {0} does not belong to {1}.", "Take it out."),
+    LOAD_PLACE_MISSING("It is not said where the load is: {0} is missing.", "Give {0}."),
+    LOAD_PLACE_TWICE("It is said twice where the load is: {0} and {1}.", "Keep one of them."),
+    LOAD_UNCARRIED(
+            "The load lies, wholly or in part, where nothing carries it.",
+            "Look at its place and extent, and at the floor."),
+    SNOW_LEVEL_MISSING("The level of the snow load is missing.", "Give snowLevel: allowable or strength."),
+    SNOW_LEVEL_WITHOUT_SNOW("A level of the snow load stands without a snow load.", "Take it out, or give snow."),
+
+    // Meaning: shores
+    SHORE_UNDER_NO_JOIST(
+            "No joist passes over the shore {0}.", "Look at its at, and at start and length of the joists."),
+    BEAM_OFF_FLOOR("The beam of shore {0} lies beside the floor.", "Look at start and length of the beam."),
+    JOIST_BESIDE_BEAM(
+            "The joist {0} passes beside the beam of shore {1}.",
+            "Make the beam long enough, or state partial: true if it is meant so."),
+    POST_OFF_BEAM("The post {0} does not stand under the beam of its shore.", "Look at its at, or lengthen the beam."),
+    POSTS_TOO_CLOSE("The posts {0} and {1} stand in the same place.", "Set them apart, or take one out."),
+    LIFT_WITH_GAP(
+            "The post {0} is raised and stands clear of the beam.",
+            "Give the gap, or the lift beyond touching, not both."),
+    RATING_NOT_RISING("The rows of the rating do not rise in height.", "Sort the rows by height, one row a height."),
+    FACTOR_MISSING("A characteristic rating needs a factor.", "Give the factor that its loads are divided by."),
+    FACTOR_REFUSED("An allowable rating has no factor.", "Take the factor out, or state that it is characteristic."),
+
+    // Meaning: ground
+    GROUND_TWO_WAYS("The ground is described in two ways.", "Give table and class, or allowable and source."),
+    GROUND_INCOMPLETE("The ground is described by half: {0} is missing.", "Give {0}; or leave the section out."),
+    GROUND_CLASS_UNKNOWN("The table has no class {0}.", "Use one of: {1}."),
+    GROUND_CLASS_UNKNOWN_NEAR("The table has no class {0}.", "Did you mean {1}?");
 
     private static final String NEAR = "_NEAR";
 

@@ -100,6 +100,11 @@ public final class Section1806 {
                 .findFirst();
     }
 
+    /** Every name by which a class can be called, in the order of the table. */
+    public static List<String> classNames() {
+        return Arrays.stream(SoilClass.values()).flatMap(c -> c.names.stream()).toList();
+    }
+
     /** Presumptive vertical foundation pressure (Pa). */
     public static Cited pressure(SoilClass soil) {
         return new Cited(soil.psf * PSF, "q", TABLE);

@@ -1,0 +1,66 @@
+package dev.underprop.app.http;
+
+import dev.underprop.app.report.ProblemKind;
+import io.javalin.http.Context;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.time.Duration;
+import java.util.Map;
+
+/** Reads the body of a request within a size and a time, whether its length was announced or not. */
+final class Body {
+    private static final int CHUNK = 8192;
+    private static final Map<String, String> CLOSE = Map.of("Connection", "close");
+
+    private final int most;
+    private final Duration patience;
+
+    /**
+     * A reader of bodies.
+     *
+     * @param most greatest size (bytes)
+     * @param patience longest time until the last byte
+     */
+    Body(int most, Duration patience) {
+        this.most = most;
+        this.patience = patience;
+    }
+
+    /** All bytes of the body. */
+    byte[] read(Context context) {
+        if (context.req().getContentLengthLong() > most) {
+            throw tooLarge();
+        }
+        try {
+            return drain(context.req().getInputStream());
+        } catch (IOException e) {
+            throw Refused.because(ProblemKind.UNREADABLE, "The body did not arrive whole.", CLOSE);
+        }
+    }
+
+    private byte[] drain(InputStream in) throws IOException {
+        long start = System.nanoTime();
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        byte[] chunk = new byte[CHUNK];
+        for (int got = in.read(chunk); got >= 0; got = in.read(chunk)) {
+            bytes.write(chunk, 0, got);
+            if (bytes.size() > most) {
+                throw tooLarge();
+            }
+            if (System.nanoTime() - start > patience.toNanos()) {
+                throw tooSlow();
+            }
+        }
+        return bytes.toByteArray();
+    }
+
+    private Refused tooLarge() {
+        return Refused.because(ProblemKind.TOO_LARGE, "The body is larger than " + most + " bytes.", CLOSE);
+    }
+
+    private Refused tooSlow() {
+        return Refused.because(
+                ProblemKind.UNREADABLE, "The body did not arrive within " + patience.toSeconds() + " seconds.", CLOSE);
+    }
+}

@@ -1,0 +1,49 @@
+package dev.underprop.app.http;
+
+import io.javalin.config.JettyConfig;
+import org.eclipse.jetty.http.UriCompliance;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.handler.GracefulHandler;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+
+/** How the HTTP server underneath is set: bounded, silent about itself, and never with a page of its own. */
+final class JettySettings {
+    private static final int FEWEST_THREADS = 8;
+    private static final int IDLE_MILLIS = 30_000;
+
+    private JettySettings() {}
+
+    static void apply(JettyConfig jetty, Settings settings) {
+        jetty.host = settings.host();
+        jetty.port = settings.port();
+        jetty.threadPool = threads(settings);
+        jetty.modifyHttpConfiguration(JettySettings::http);
+        jetty.modifyServer(server -> server(server, settings));
+        jetty.modifyServletContextHandler(context -> context.setErrorHandler(new ErrorPages()));
+    }
+
+    private static QueuedThreadPool threads(Settings settings) {
+        QueuedThreadPool threads = new QueuedThreadPool(settings.requestThreads(), FEWEST_THREADS, IDLE_MILLIS);
+        threads.setName("http");
+        return threads;
+    }
+
+    private static void http(HttpConfiguration http) {
+        http.setSendServerVersion(false);
+        http.setSendDateHeader(false);
+        http.setIdleTimeout(IDLE_MILLIS);
+        http.setUriCompliance(UriCompliance.RFC3986);
+        http.addCustomizer((request, headers) -> {
+            Replies.SAFETY.forEach(headers::put);
+            return request;
+        });
+    }
+
+    private static void server(Server server, Settings settings) {
+        server.setErrorHandler(new ErrorPages());
+        server.setStopTimeout(settings.stopTime().toMillis());
+        server.setStopAtShutdown(false);
+        server.setHandler(new GracefulHandler());
+    }
+}

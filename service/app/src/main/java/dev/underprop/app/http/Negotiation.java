@@ -1,0 +1,92 @@
+package dev.underprop.app.http;
+
+import dev.underprop.app.report.ProblemKind;
+import dev.underprop.wire.fault.Fault;
+import dev.underprop.wire.tree.Format;
+import io.javalin.http.Context;
+import java.util.Comparator;
+import java.util.Enumeration;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/** Agrees on media types: what a client wants to get, and what it sends. */
+final class Negotiation {
+    private static final String READ = "Plans are read as application/json or application/yaml, in UTF-8";
+
+    private Negotiation() {}
+
+    /**
+     * Refuses a request that does not accept what the resource is available as.
+     *
+     * @param available the one media type of the resource
+     */
+    static void accept(Context context, String available) {
+        Enumeration<String> headers = context.req().getHeaders("Accept");
+        if (headers.hasMoreElements() && weight(headers, available) <= 0) {
+            throw Refused.because(
+                    ProblemKind.NOT_ACCEPTABLE, "The resource is available as " + available + " only.");
+        }
+    }
+
+    /** The weight of the range that names the type most closely; one when no range is given. */
+    private static double weight(Enumeration<String> headers, String available) {
+        StringBuilder all = new StringBuilder();
+        while (headers.hasMoreElements()) {
+            all.append(',').append(headers.nextElement());
+        }
+        if (all.chars().allMatch(c -> c == ',' || c == ' ')) {
+            return 1;
+        }
+        return Stream.of(all.toString().split(","))
+                .filter(range -> !range.isBlank())
+                .flatMap(Negotiation::range)
+                .filter(range -> range.covers(available))
+                .max(Comparator.comparingInt(MediaType::closeness))
+                .map(MediaType::weight)
+                .orElse(0.0);
+    }
+
+    /** A range that cannot be read accepts nothing. */
+    private static Stream<MediaType> range(String text) {
+        try {
+            MediaType range = MediaType.of(text);
+            return range.weight() >= 0 ? Stream.of(range) : Stream.empty();
+        } catch (IllegalArgumentException e) {
+            return Stream.empty();
+        }
+    }
+
+    /** The format of the body, by its Content-Type alone. */
+    static Format format(Context context) {
+        String coding = context.header("Content-Encoding");
+        if (coding != null && !coding.isBlank() && !coding.strip().equalsIgnoreCase("identity")) {
+            throw unsupported("Bodies are read as they are, not in a content coding; send the plan uncompressed.");
+        }
+        String header = context.header("Content-Type");
+        if (header == null || header.isBlank()) {
+            throw unsupported(READ + "; the request has no Content-Type that says which.");
+        }
+        MediaType type = read(header);
+        String charset = type.parameters().getOrDefault("charset", "utf-8").toLowerCase(Locale.ROOT);
+        if (!charset.equals("utf-8") && !charset.equals("utf8")) {
+            throw unsupported(READ + ", not in the charset " + Fault.shown(charset) + ".");
+        }
+        return switch (type.type()) {
+            case "application/json" -> Format.JSON;
+            case "application/yaml" -> Format.YAML;
+            default -> throw unsupported(READ + ", not as " + Fault.shown(type.type()) + ".");
+        };
+    }
+
+    private static MediaType read(String header) {
+        try {
+            return MediaType.of(header);
+        } catch (IllegalArgumentException e) {
+            throw unsupported(READ + "; the Content-Type is " + e.getMessage() + ".");
+        }
+    }
+
+    private static Refused unsupported(String detail) {
+        return Refused.because(ProblemKind.UNSUPPORTED_MEDIA_TYPE, detail);
+    }
+}

@@ -1,0 +1,106 @@
+package dev.underprop.app.http;
+
+import dev.underprop.api.model.EngineVersion;
+import dev.underprop.api.model.Health;
+import dev.underprop.api.model.HealthStatus;
+import dev.underprop.app.report.ProblemKind;
+import dev.underprop.wire.Version;
+import dev.underprop.wire.fault.Fault;
+import dev.underprop.wire.pages.CheckPages;
+import dev.underprop.wire.pages.ProblemPages;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+
+/** The operations that need no plan. */
+final class Pages {
+    private static final String FRONT = """
+            Underprop checks the temporary support of a house floor: joists on a shore beam, the beam on
+            adjustable posts, the posts on pads, the pads on the ground. Send a job plan, get forces,
+            movements, a verdict for every check, and first of all what was not checked.
+
+            A calculation aid. The local building code and a licensed engineer decide.
+            Nobody under or above the bay while a screw is turned or a bearing is taken out.
+
+            Contract: /openapi.yaml
+            Checks:   /v1/checks
+            Ask:      POST /v1/plan-checks, POST /v1/layout-analyses
+            Health:   /health/live, /health/ready
+            """;
+
+    private final Readiness readiness;
+    private final String contract;
+
+    Pages(Readiness readiness) {
+        this.readiness = readiness;
+        this.contract = resource("/openapi/openapi.yaml");
+    }
+
+    void front(Context context) {
+        Negotiation.accept(context, Replies.PLAIN);
+        Replies.text(context, Replies.PLAIN, FRONT);
+    }
+
+    void contract(Context context) {
+        Negotiation.accept(context, Replies.YAML);
+        Replies.text(context, Replies.YAML, contract);
+    }
+
+    void checks(Context context) {
+        Negotiation.accept(context, Replies.JSON);
+        Query.none(context);
+        Replies.json(context, CheckPages.list());
+    }
+
+    void check(Context context) {
+        Negotiation.accept(context, Replies.JSON);
+        Query.none(context);
+        String id = context.pathParam("id");
+        Replies.json(
+                context,
+                CheckPages.page(id).orElseThrow(() -> notFound("There is no check with the id " + Fault.shown(id) + ".")));
+    }
+
+    void problem(Context context) {
+        Negotiation.accept(context, Replies.PLAIN);
+        String name = context.pathParam("name");
+        Replies.text(
+                context,
+                Replies.PLAIN,
+                ProblemPages.page(name)
+                        .orElseThrow(() -> notFound("There is no problem with the name " + Fault.shown(name) + ".")));
+    }
+
+    void live(Context context) {
+        Negotiation.accept(context, Replies.JSON);
+        Replies.json(context, health());
+    }
+
+    void ready(Context context) {
+        Negotiation.accept(context, Replies.JSON);
+        readiness.check();
+        Replies.json(context, health());
+    }
+
+    private static Health health() {
+        String[] words = Version.text().split(" ", 2);
+        return new Health().status(HealthStatus.UP).engine(new EngineVersion().name(words[0]).version(words[1]));
+    }
+
+    private static Refused notFound(String detail) {
+        return Refused.because(ProblemKind.NOT_FOUND, detail);
+    }
+
+    private static String resource(String name) {
+        try (InputStream in = Pages.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException(name + " is missing from the class path");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(name, e);
+        }
+    }
+}

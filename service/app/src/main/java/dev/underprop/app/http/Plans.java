@@ -1,0 +1,57 @@
+package dev.underprop.app.http;
+
+import dev.underprop.app.report.ProblemKind;
+import dev.underprop.wire.door.Answer;
+import dev.underprop.wire.door.AnswerOptions;
+import dev.underprop.wire.door.PlanDoor;
+import dev.underprop.wire.tree.Format;
+import io.javalin.http.Context;
+
+/** The operations that take a plan. */
+final class Plans {
+    private final PlanDoor door;
+    private final Body body;
+    private final Workbench workbench;
+    private final Readiness readiness;
+
+    Plans(PlanDoor door, Body body, Workbench workbench, Readiness readiness) {
+        this.door = door;
+        this.body = body;
+        this.workbench = workbench;
+        this.readiness = readiness;
+    }
+
+    void analyse(Context context) {
+        answer(context, door::analyse);
+    }
+
+    void check(Context context) {
+        answer(context, door::check);
+    }
+
+    private interface Question<T> {
+        Answer<T> ask(byte[] text, Format format, AnswerOptions options);
+    }
+
+    private <T> void answer(Context context, Question<T> question) {
+        Negotiation.accept(context, Replies.JSON);
+        AnswerOptions options = Query.options(context);
+        Format format = Negotiation.format(context);
+        readiness.check();
+        byte[] text = body.read(context);
+        Replies.json(context, judged(workbench.run(() -> question.ask(text, format, options))));
+    }
+
+    private static <T> T judged(Answer<T> answer) {
+        if (answer instanceof Answer.Judged<T> judged) {
+            return judged.model();
+        }
+        if (answer instanceof Answer.Unreadable<T> unreadable) {
+            throw Refused.because(ProblemKind.UNREADABLE, "body", unreadable.faults());
+        }
+        if (answer instanceof Answer.Faulty<T> faulty) {
+            throw Refused.because(ProblemKind.FAULTY, "plan", faulty.faults());
+        }
+        throw new IllegalStateException("Unknown kind of answer");
+    }
+}

@@ -1,0 +1,126 @@
+package dev.underprop.app.http;
+
+import dev.underprop.app.report.ProblemKind;
+import dev.underprop.wire.door.AnswerOptions;
+import dev.underprop.wire.door.AnswerOptions.Detail;
+import dev.underprop.wire.fault.Fault;
+import dev.underprop.wire.fault.Nearest;
+import dev.underprop.wire.quantity.UnitSystem;
+import io.javalin.http.Context;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The query parameters of a request, every one of them known or refused. */
+final class Query {
+    private static final Map<String, UnitSystem> UNITS = ordered("us", UnitSystem.US, "si", UnitSystem.SI);
+    private static final Map<String, Detail> DETAILS = ordered("compact", Detail.COMPACT, "full", Detail.FULL);
+
+    private final Map<String, String> given = new LinkedHashMap<>();
+    private final List<Fault> faults = new ArrayList<>();
+
+    private Query(String text) {
+        for (String pair : text.split("&")) {
+            if (!pair.isEmpty()) {
+                take(pair);
+            }
+        }
+    }
+
+    private void take(String pair) {
+        int equals = pair.indexOf('=');
+        String name = decoded(equals < 0 ? pair : pair.substring(0, equals));
+        String value = equals < 0 ? "" : decoded(pair.substring(equals + 1));
+        if (given.putIfAbsent(name, value) != null) {
+            String detail = "The parameter stands more than once.";
+            faults.add(fault(name, "parameter-repeated", detail, "Keep one of them.").withGot(value));
+        }
+    }
+
+    /** The options of an answer. */
+    static AnswerOptions options(Context context) {
+        Query query = of(context);
+        query.refuseOthers(List.of("units", "detail"));
+        UnitSystem units = query.choice("units", "system of units", UNITS, AnswerOptions.USUAL.units());
+        Detail detail = query.choice("detail", "detail", DETAILS, AnswerOptions.USUAL.detail());
+        query.check();
+        return new AnswerOptions(units, detail);
+    }
+
+    /** Refuses every parameter. */
+    static void none(Context context) {
+        Query query = of(context);
+        query.refuseOthers(List.of());
+        query.check();
+    }
+
+    private static Query of(Context context) {
+        String text = context.queryString();
+        return new Query(text == null ? "" : text);
+    }
+
+    private void refuseOthers(List<String> known) {
+        for (Map.Entry<String, String> entry : given.entrySet()) {
+            if (!known.contains(entry.getKey())) {
+                String detail = "The parameter is not known here.";
+                faults.add(fault(entry.getKey(), "unknown-parameter", detail, remedy(entry.getKey(), known))
+                        .withGot(entry.getValue()));
+            }
+        }
+    }
+
+    private static String remedy(String name, List<String> known) {
+        if (known.isEmpty()) {
+            return "Leave it out; there are no parameters here.";
+        }
+        String near = Nearest.to(name, known);
+        return near.isEmpty()
+                ? "Leave it out, or use one of: " + String.join(", ", known) + "."
+                : "Did you mean " + near + "?";
+    }
+
+    private <T> T choice(String name, String what, Map<String, T> choices, T usual) {
+        String value = given.get(name);
+        if (value == null) {
+            return usual;
+        }
+        T chosen = choices.get(value);
+        if (chosen == null) {
+            String detail = "There is no " + what + " named " + Fault.shown(value) + ".";
+            String remedy = "Use one of: " + String.join(", ", choices.keySet()) + ".";
+            faults.add(fault(name, "choice-unknown", detail, remedy).withGot(value));
+            return usual;
+        }
+        return chosen;
+    }
+
+    private void check() {
+        if (!faults.isEmpty()) {
+            throw Refused.because(ProblemKind.FAULTY, "request", faults);
+        }
+    }
+
+    private static Fault fault(String name, String code, String detail, String remedy) {
+        return Fault.of(code, detail, remedy).withPointer("?" + Fault.shown(name));
+    }
+
+    private static String decoded(String text) {
+        try {
+            return URLDecoder.decode(text, StandardCharsets.UTF_8);
+        } catch (IllegalArgumentException e) {
+            throw Refused.because(
+                    ProblemKind.UNREADABLE, "The query of the address is not well percent-encoded.");
+        }
+    }
+
+    private static <T> Map<String, T> ordered(String first, T one, String second, T two) {
+        Map<String, T> map = new LinkedHashMap<>();
+        map.put(first, one);
+        map.put(second, two);
+        return Collections.unmodifiableMap(map);
+    }
+}

@@ -1,0 +1,119 @@
+package dev.underprop.app.http;
+
+import dev.underprop.wire.door.Answer;
+import dev.underprop.wire.door.AnswerOptions;
+import dev.underprop.wire.door.PlanDoor;
+import dev.underprop.wire.tree.Format;
+import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import io.javalin.router.EndpointNotFound;
+import io.javalin.router.InternalRouter;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.function.Consumer;
+
+/** The running service. */
+public final class Service implements AutoCloseable {
+    private static final String TRIAL = "/demo/two-spans.yaml";
+
+    private final PlanDoor door = new PlanDoor();
+    private final Readiness readiness = new Readiness();
+    private final Workbench workbench;
+    private final Plans plans;
+    private final Pages pages;
+    private final Javalin javalin;
+
+    private Service(Settings settings, Consumer<RoutesConfig> more) {
+        workbench = new Workbench(settings.places(), settings.waiting(), settings.analysisTime());
+        plans = new Plans(door, new Body(settings.bodyBytes(), settings.bodyTime()), workbench, readiness);
+        pages = new Pages(readiness);
+        javalin = Javalin.create(config -> {
+            configure(config, settings);
+            more.accept(config.routes);
+        });
+    }
+
+    /**
+     * Starts the service; when it returns, plans are answered.
+     *
+     * @throws IllegalStateException when the trial plan cannot be judged
+     */
+    public static Service start(Settings settings) {
+        return start(settings, routes -> {});
+    }
+
+    /** The same with further routes. */
+    static Service start(Settings settings, Consumer<RoutesConfig> more) {
+        Service service = new Service(settings, more);
+        service.javalin.start();
+        service.tryOut();
+        service.readiness.ready();
+        return service;
+    }
+
+    /** The port that it listens on. */
+    public int port() {
+        return javalin.port();
+    }
+
+    /** Takes in no new plans, finishes what has begun within the time set for it, and stops. */
+    @Override
+    public void close() {
+        readiness.stopping();
+        javalin.stop();
+        workbench.close();
+    }
+
+    InternalRouter router() {
+        return javalin.unsafe.internalRouter;
+    }
+
+    private void configure(JavalinConfig config, Settings settings) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.http.compressionStrategy = CompressionStrategy.NONE;
+        config.http.prefer405over404 = false;
+        JettySettings.apply(config.jetty, settings);
+        config.router.javaLangErrorHandler(Failures::answer);
+        Routes.add(config.routes, plans, pages);
+        config.routes.exception(
+                Refused.class, (refused, context) -> Replies.problem(context, refused.problem(), refused.headers()));
+        config.routes.exception(EndpointNotFound.class, (missing, context) -> unrouted(context));
+        config.routes.exception(Exception.class, (failure, context) -> Failures.answer(context, failure));
+        config.routes.exception(
+                HttpResponseException.class, (failure, context) -> Failures.answer(context, failure));
+    }
+
+    private void unrouted(Context context) {
+        try {
+            Allowed.answer(context, router());
+        } catch (Refused refused) {
+            Replies.problem(context, refused.problem(), refused.headers());
+        }
+    }
+
+    /** One small plan from reading to writing: what would fail for every plan fails here, before any is taken in. */
+    private void tryOut() {
+        if (!(door.check(trial(), Format.YAML, AnswerOptions.USUAL) instanceof Answer.Judged)) {
+            close();
+            throw new IllegalStateException("The trial plan " + TRIAL + " was not judged");
+        }
+    }
+
+    private static byte[] trial() {
+        try (InputStream in = Service.class.getResourceAsStream(TRIAL)) {
+            if (in == null) {
+                throw new IllegalStateException(TRIAL + " is missing from the class path");
+            }
+            return in.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException(TRIAL, e);
+        }
+    }
+}

@@ -1,0 +1,93 @@
+package dev.underprop.app.report;
+
+import dev.underprop.api.model.CheckResult;
+import dev.underprop.api.model.CheckVerdict;
+import dev.underprop.api.model.Citation;
+import dev.underprop.api.model.Quantity;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** A check that was made, in words: ratio and verdict, what and where, under what, by which clause. */
+final class CheckText {
+    private static final MathContext SHOWN = new MathContext(4);
+    private static final int INDENT = 18;
+
+    private final Paint paint;
+
+    CheckText(Paint paint) {
+        this.paint = paint;
+    }
+
+    /** How far beyond its limit a check is; one without capacity is beyond all others. */
+    static double severity(CheckResult check) {
+        Double ratio = check.getRatio();
+        if (ratio == null) {
+            return check.getVerdict() == CheckVerdict.FAIL ? Double.POSITIVE_INFINITY : 0;
+        }
+        return ratio;
+    }
+
+    String of(CheckResult check) {
+        boolean fails = check.getVerdict() == CheckVerdict.FAIL;
+        String verdict = fails ? paint.danger("FAIL") : paint.good("PASS");
+        String head = Lines.wrapped(" ".repeat(INDENT), INDENT, check.getTitle() + ": " + place(check));
+        return String.format(Locale.ROOT, "    %7s  %s ", ratio(check, fails), verdict)
+                + head.substring(INDENT)
+                + Lines.wrapped(" ".repeat(INDENT), INDENT, numbers(check))
+                + Lines.wrapped(" ".repeat(INDENT), INDENT, cited(check.getCitation()))
+                + (fails ? Lines.wrapped(" ".repeat(INDENT), INDENT, check.getMessage()) : "");
+    }
+
+    /** Three places; a check that just fails is never shown as 1.000. */
+    private static String ratio(CheckResult check, boolean fails) {
+        Double ratio = check.getRatio();
+        if (ratio == null) {
+            return "no cap.";
+        }
+        String shown = String.format(Locale.ROOT, "%.3f", ratio);
+        return fails && shown.equals("1.000") ? "> 1" : shown;
+    }
+
+    private static String place(CheckResult check) {
+        Quantity at = check.getAt();
+        return check.getPlace() + (at == null ? "" : " at " + shown(at));
+    }
+
+    private static String numbers(CheckResult check) {
+        List<String> parts = new ArrayList<>();
+        Quantity demand = check.getDemand();
+        Quantity capacity = check.getCapacity();
+        if (demand != null && capacity != null) {
+            parts.add(shown(demand) + " of " + shown(capacity));
+        } else if (demand != null) {
+            parts.add(shown(demand) + " and no capacity");
+        }
+        String situation = check.getSituation();
+        if (situation != null) {
+            parts.add("in situation " + situation);
+        }
+        String combination = check.getCombination();
+        if (combination != null) {
+            parts.add("under " + combination);
+        }
+        String pattern = check.getPattern();
+        if (pattern != null) {
+            parts.add("live load " + pattern);
+        }
+        return String.join(", ", parts);
+    }
+
+    private static String cited(Citation citation) {
+        return "[" + String.join(", ", citation.getDocument(), citation.getEdition(), citation.getLocator(), citation.getStanding())
+                + "]";
+    }
+
+    private static String shown(Quantity quantity) {
+        BigDecimal value = BigDecimal.valueOf(quantity.getValue()).round(SHOWN);
+        String text = value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
+        return text + " " + quantity.getUnit();
+    }
+}

@@ -1,0 +1,106 @@
+package dev.underprop.app.report;
+
+import dev.underprop.api.model.Advisory;
+import dev.underprop.api.model.CheckResult;
+import dev.underprop.api.model.CheckVerdict;
+import dev.underprop.api.model.NotCheckedItem;
+import dev.underprop.api.model.PlanCheck;
+import dev.underprop.api.model.PlanVerdict;
+import dev.underprop.api.model.Severity;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** A judged plan in words: the verdict, what was not checked, the worst checks, the dangers, what was taken. */
+final class PlanText {
+    private static final int MOST_CHECKS = 5;
+
+    private final Paint paint;
+
+    PlanText(Paint paint) {
+        this.paint = paint;
+    }
+
+    String of(Outcome.Judged judged) {
+        PlanCheck result = judged.result();
+        StringBuilder out = new StringBuilder(heading(judged));
+        out.append(verdict(result.getVerdict())).append('\n');
+        out.append(Lines.wrapped("  ", 2, result.getHeadline()));
+        notChecked(out, result.getNotChecked());
+        dangers(out, result.getAdvisories());
+        worst(out, result.getChecks());
+        section(out, "Taken, since the plan does not say", result.getAssumptions());
+        return out.toString();
+    }
+
+    private String heading(Outcome.Judged judged) {
+        StringBuilder words = new StringBuilder(judged.key());
+        String title = judged.result().getTitle();
+        if (title != null) {
+            words.append("  ").append(title);
+        }
+        if (!judged.key().equals(judged.path())) {
+            words.append("  (").append(judged.path()).append(')');
+        }
+        return paint.strong(Lines.visible(words.toString())) + "\n";
+    }
+
+    private String verdict(PlanVerdict verdict) {
+        return switch (verdict) {
+            case ADEQUATE -> paint.good("ADEQUATE");
+            case INCOMPLETE -> paint.warning("INCOMPLETE");
+            default -> paint.danger(verdict.getValue());
+        };
+    }
+
+    /** One line for the same question left open for the same reason, wherever that is. */
+    private void notChecked(StringBuilder out, List<NotCheckedItem> items) {
+        Map<List<String>, List<String>> places = new LinkedHashMap<>();
+        for (NotCheckedItem item : items) {
+            List<String> at = places.computeIfAbsent(List.of(item.getTitle(), item.getReason()), key -> new ArrayList<>());
+            String place = item.getPlace();
+            if (place != null && !at.contains(place)) {
+                at.add(place);
+            }
+        }
+        List<String> lines = new ArrayList<>();
+        places.forEach((key, at) ->
+                lines.add(key.get(0) + (at.isEmpty() ? "" : " (" + String.join(", ", at) + ")") + ": " + key.get(1)));
+        section(out, paint.warning("NOT CHECKED"), lines);
+    }
+
+    private void dangers(StringBuilder out, List<Advisory> advisories) {
+        List<String> lines = new ArrayList<>();
+        for (Advisory advisory : advisories) {
+            if (advisory.getSeverity() == Severity.DANGER) {
+                String place = advisory.getPlace();
+                lines.add((place == null ? "" : place + ": ") + advisory.getMessage() + " [" + advisory.getSource() + "]");
+            }
+        }
+        section(out, paint.danger("DANGER"), lines);
+    }
+
+    private void worst(StringBuilder out, List<CheckResult> checks) {
+        List<CheckResult> made = checks.stream()
+                .filter(check -> check.getVerdict() == CheckVerdict.FAIL || check.getVerdict() == CheckVerdict.PASS)
+                .sorted(Comparator.comparing(CheckText::severity).reversed())
+                .toList();
+        if (made.isEmpty()) {
+            return;
+        }
+        CheckText text = new CheckText(paint);
+        int shown = Math.min(MOST_CHECKS, made.size());
+        out.append("  ").append(paint.strong("Worst checks")).append(" (").append(shown).append(" of ").append(made.size())
+                .append(")\n");
+        made.stream().limit(shown).forEach(check -> out.append(text.of(check)));
+    }
+
+    private void section(StringBuilder out, String heading, List<String> lines) {
+        if (!lines.isEmpty()) {
+            out.append("  ").append(heading).append('\n');
+            lines.forEach(line -> out.append(Lines.wrapped("    - ", 6, line)));
+        }
+    }
+}

@@ -1,0 +1,93 @@
+package dev.underprop.app.http;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.underprop.app.report.ProblemKind;
+import io.restassured.response.Response;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@ExtendWith(RunningService.class)
+class PagesHttpTest {
+
+    @Test
+    void frontSaysWhatItIsAndCautions() {
+        Response front = Client.right().get("/");
+
+        assertThat(front.statusCode()).isEqualTo(200);
+        assertThat(front.contentType()).isEqualTo("text/plain;charset=utf-8");
+        assertThat(front.asString())
+                .contains("temporary support of a house floor")
+                .contains("licensed engineer")
+                .contains("Nobody under or above the bay")
+                .contains("/openapi.yaml");
+    }
+
+    @Test
+    void contractIsServedByteForByte() {
+        Response contract = Client.right().get("/openapi.yaml");
+
+        assertThat(contract.statusCode()).isEqualTo(200);
+        assertThat(contract.asString()).isEqualTo(ContractFilter.contract());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/health/live", "/health/ready"})
+    void healthIsUp(String path) {
+        Response health = Client.right().get(path);
+
+        assertThat(health.statusCode()).isEqualTo(200);
+        assertThat(health.jsonPath().getString("status")).isEqualTo("UP");
+        assertThat(health.jsonPath().getString("engine.version")).matches("[0-9]+\\.[0-9]+\\.[0-9]+.*");
+    }
+
+    @Test
+    void everyListedCheckHasAPage() {
+        List<String> ids = Client.right().get("/v1/checks").jsonPath().getList("checks.id");
+
+        assertThat(ids).isNotEmpty().doesNotHaveDuplicates();
+        for (String id : ids) {
+            Response page = Client.right().get("/v1/checks/" + id);
+            assertThat(page.statusCode()).as(id).isEqualTo(200);
+            assertThat(page.jsonPath().getString("id")).isEqualTo(id);
+        }
+    }
+
+    @Test
+    void unknownCheckIsNotFound() {
+        Response missing = Client.right().get("/v1/checks/beam-bendin");
+
+        assertThat(missing.statusCode()).isEqualTo(404);
+        assertThat(missing.jsonPath().getString("detail")).isEqualTo("There is no check with the id beam-bendin.");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void everyKindOfProblemHasAPage(ProblemKind kind) {
+        Response page = Client.right().get("/problems/" + kind.path());
+
+        assertThat(page.statusCode()).isEqualTo(200);
+        assertThat(page.contentType()).isEqualTo("text/plain;charset=utf-8");
+        assertThat(page.asString()).isNotBlank();
+    }
+
+    @Test
+    void unknownProblemIsNotFound() {
+        assertThat(Client.right().get("/problems/trouble").statusCode()).isEqualTo(404);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/", "/openapi.yaml", "/v1/checks", "/health/live", "/problems/faulty"})
+    void headHasTheHeadersOfGet(String path) {
+        Response get = Client.right().get(path);
+        Response head = Client.wrong().head(path);
+
+        assertThat(head.statusCode()).isEqualTo(200);
+        assertThat(head.headers().asList()).isEqualTo(get.headers().asList());
+        assertThat(head.header("Content-Length")).isEqualTo(Integer.toString(get.asByteArray().length));
+    }
+}

@@ -1,0 +1,39 @@
+package dev.underprop.app.http;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.net.Socket;
+import java.nio.charset.StandardCharsets;
+
+/** A bare connection, for what no HTTP client would send. */
+final class Wire implements AutoCloseable {
+    private static final int PATIENCE_MILLIS = 20_000;
+
+    private final Socket socket;
+
+    Wire(int port) throws IOException {
+        socket = new Socket("127.0.0.1", port);
+        socket.setSoTimeout(PATIENCE_MILLIS);
+    }
+
+    Wire send(String text) throws IOException {
+        return send(text.getBytes(StandardCharsets.ISO_8859_1));
+    }
+
+    Wire send(byte[] bytes) throws IOException {
+        OutputStream out = socket.getOutputStream();
+        out.write(bytes);
+        out.flush();
+        return this;
+    }
+
+    /** Everything that comes back until the server closes. */
+    String answer() throws IOException {
+        return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    }
+
+    @Override
+    public void close() throws IOException {
+        socket.close();
+    }
+}

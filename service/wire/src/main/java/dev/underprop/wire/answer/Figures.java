@@ -1,0 +1,61 @@
+package dev.underprop.wire.answer;
+
+import dev.underprop.api.model.Extreme;
+import dev.underprop.api.model.Quantity;
+import dev.underprop.wire.quantity.Kind;
+import dev.underprop.wire.quantity.UnitSystem;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/** Numbers of an answer in its system of units. */
+final class Figures {
+
+    private static final MathContext FOUR = new MathContext(4, RoundingMode.HALF_EVEN);
+    private static final MathContext THREE = new MathContext(3, RoundingMode.HALF_EVEN);
+
+    private final UnitSystem system;
+
+    Figures(UnitSystem system) {
+        this.system = system;
+    }
+
+    /** A result. Minus zero is zero. */
+    Quantity quantity(Kind kind, double si) {
+        return new Quantity().value(number(kind, si)).unit(kind.unit(system));
+    }
+
+    private double number(Kind kind, double si) {
+        return kind.value(si, system) + 0.0;
+    }
+
+    /** An extreme value; a place along the member where there is one. */
+    Extreme extreme(Kind kind, dev.underprop.engine.assess.Extreme extreme) {
+        Extreme model = new Extreme()
+                .value(number(kind, extreme.value()))
+                .unit(kind.unit(system))
+                .combination(orNone(extreme.combination()))
+                .pattern(orNone(extreme.pattern()));
+        return Double.isNaN(extreme.at()) ? model : model.at(quantity(Kind.POSITION, extreme.at()));
+    }
+
+    private static String orNone(String name) {
+        return name.isEmpty() ? "none" : name;
+    }
+
+    /** A value for people, four digits and its unit. */
+    String words(Kind kind, double si) {
+        return plain(new BigDecimal(number(kind, si)).round(FOUR)) + ' ' + kind.unit(system);
+    }
+
+    /** A ratio for people, three digits. A ratio above 1 never reads as 1. */
+    static String ratio(double ratio) {
+        BigDecimal rounded = new BigDecimal(ratio).round(THREE);
+        boolean hidden = ratio > 1 && rounded.compareTo(BigDecimal.ONE) <= 0;
+        return hidden ? "just over 1" : plain(rounded);
+    }
+
+    private static String plain(BigDecimal number) {
+        return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+    }
+}

@@ -1,0 +1,129 @@
+package dev.underprop.wire.answer;
+
+import dev.underprop.api.model.ContactKind;
+import dev.underprop.api.model.ContactResult;
+import dev.underprop.api.model.ContactState;
+import dev.underprop.api.model.HandCheck;
+import dev.underprop.api.model.LoadCase;
+import dev.underprop.api.model.LoadCaseContact;
+import dev.underprop.api.model.MemberKind;
+import dev.underprop.api.model.MemberResult;
+import dev.underprop.api.model.PlanVerdict;
+import dev.underprop.api.model.PostResult;
+import dev.underprop.api.model.SituationState;
+import dev.underprop.engine.assess.ContactPlace;
+import dev.underprop.engine.assess.SituationResult;
+import dev.underprop.engine.plan.JobPlan;
+import dev.underprop.wire.quantity.Kind;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Writes what became of a situation. */
+final class SituationWriter {
+
+    /** Below this a load by hand is rounding, and nothing is divided by it (N). */
+    private static final double SOME_LOAD = 1e-3;
+
+    private final JobPlan plan;
+    private final Figures figures;
+
+    SituationWriter(JobPlan plan, Figures figures) {
+        this.plan = plan;
+        this.figures = figures;
+    }
+
+    /** What both questions answer: posts and hand checks. */
+    dev.underprop.api.model.SituationResult brief(SituationResult result) {
+        dev.underprop.api.model.SituationResult model = new dev.underprop.api.model.SituationResult()
+                .name(result.name())
+                .state(result.stands() ? SituationState.STABLE : SituationState.UNSTABLE)
+                .removed(result.removed())
+                .verdict(PlanVerdict.fromValue(result.verdict().name()))
+                .posts(result.posts().stream().map(this::post).toList())
+                .handChecks(result.handChecks().stream().map(this::handCheck).toList());
+        if (result.stability() instanceof SituationResult.Moves moves) {
+            return model.reason(reason(moves));
+        }
+        return model.equilibriumResidual(
+                        figures.quantity(Kind.FORCE, result.quality().residual()))
+                .penetration(figures.quantity(Kind.DEFLECTION, result.quality().penetration()));
+    }
+
+    private static String reason(SituationResult.Moves moves) {
+        String text = moves.reason();
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1) + " (under " + moves.combination()
+                + ", live load: " + moves.pattern() + ").";
+    }
+
+    /** What a layout analysis adds: contacts and members, and with {@code full} the load cases. */
+    dev.underprop.api.model.SituationResult whole(SituationResult result, boolean full) {
+        dev.underprop.api.model.SituationResult model = brief(result)
+                .contacts(result.contacts().stream().map(this::contact).toList())
+                .members(result.members().stream().map(this::member).toList());
+        return full
+                ? model.loadCases(result.plainCases().stream()
+                        .map(one -> loadCase(result, one))
+                        .toList())
+                : model;
+    }
+
+    private PostResult post(SituationResult.PostResult post) {
+        PostResult model = new PostResult()
+                .post(post.name())
+                .shore(plan.shores().get(post.place().shore()).name())
+                .greatest(figures.extreme(Kind.FORCE, post.greatest()))
+                .least(figures.extreme(Kind.FORCE, post.least()))
+                .handCheck(figures.quantity(Kind.FORCE, post.byHand()))
+                .movement(figures.quantity(Kind.DEFLECTION, post.movement()));
+        return post.byHand() > SOME_LOAD ? model.ratioToHand(post.greatest().value() / post.byHand()) : model;
+    }
+
+    private HandCheck handCheck(SituationResult.HandCheck check) {
+        return new HandCheck()
+                .place(check.place())
+                .load(figures.quantity(Kind.FORCE, check.load()))
+                .rule("lever rule on each joist and beam, cut into simple spans at its supports, under "
+                        + check.combination());
+    }
+
+    private ContactResult contact(SituationResult.ContactResult contact) {
+        return new ContactResult()
+                .place(contact.name())
+                .kind(kind(contact.place()))
+                .state(ContactState.fromValue(contact.state().name()))
+                .greatest(figures.extreme(Kind.FORCE, contact.greatest()))
+                .least(figures.extreme(Kind.FORCE, contact.least()));
+    }
+
+    private static ContactKind kind(ContactPlace place) {
+        if (place instanceof ContactPlace.OnBearing) {
+            return ContactKind.JOIST_ON_BEARING;
+        }
+        return place instanceof ContactPlace.OnShore ? ContactKind.JOIST_ON_SHORE : ContactKind.BEAM_ON_POST;
+    }
+
+    private MemberResult member(SituationResult.MemberResult member) {
+        return new MemberResult()
+                .member(member.name())
+                .kind(member.beam() ? MemberKind.SHORE_BEAM : MemberKind.JOIST)
+                .sagging(figures.extreme(Kind.MOMENT, member.sagging()))
+                .hogging(figures.extreme(Kind.MOMENT, member.hogging()))
+                .shear(figures.extreme(Kind.FORCE, member.shear()))
+                .deflection(figures.extreme(Kind.DEFLECTION, member.deflection()));
+    }
+
+    private LoadCase loadCase(SituationResult result, SituationResult.PlainCase one) {
+        List<LoadCaseContact> contacts = new ArrayList<>();
+        for (int c = 0; c < result.contacts().size(); c++) {
+            contacts.add(new LoadCaseContact()
+                    .place(result.contacts().get(c).name())
+                    .force(figures.quantity(Kind.FORCE, one.forces().get(c)))
+                    .opening(figures.quantity(Kind.DEFLECTION, one.openings().get(c)))
+                    .movement(figures.quantity(Kind.DEFLECTION, one.movements().get(c))));
+        }
+        return new LoadCase()
+                .combination(one.combination())
+                .pattern(one.pattern())
+                .contacts(contacts);
+    }
+}

@@ -1,0 +1,106 @@
+package dev.underprop.wire.answer;
+
+import dev.underprop.engine.check.CheckId;
+import dev.underprop.engine.check.CheckResult;
+import dev.underprop.engine.check.Measure;
+import dev.underprop.engine.check.Verdict;
+import dev.underprop.wire.quantity.Kind;
+import java.util.Locale;
+
+/** The one place of the sentences that say how a check went. */
+final class Wording {
+
+    private final Figures figures;
+
+    Wording(Figures figures) {
+        this.figures = figures;
+    }
+
+    /** The result in one sentence or two, with the remedy where it fails and the reason where it was not made. */
+    String message(CheckResult result) {
+        String where =
+                result.id().title() + (result.place().equals(CheckWriter.WHOLE_PLAN) ? "" : ", " + result.place());
+        CheckResult.Finding finding = result.finding();
+        if (finding instanceof CheckResult.Judged judged) {
+            return judged(result, judged, where);
+        }
+        if (finding instanceof CheckResult.Refused refused) {
+            return where + ": " + figures.words(kind(refused.measure()), refused.demand()) + " against nothing, for "
+                    + refused.reason() + "." + remedy(result);
+        }
+        if (finding instanceof CheckResult.Condition condition) {
+            return where + ": " + condition.reason() + condition(condition) + "." + remedy(result);
+        }
+        return finding instanceof CheckResult.NotChecked open
+                ? where + ": not checked; " + open.reason() + "."
+                : where + ": does not apply; " + ((CheckResult.NotApplicable) finding).reason() + ".";
+    }
+
+    private String judged(CheckResult result, CheckResult.Judged judged, String where) {
+        Kind kind = kind(judged.measure());
+        String numbers = figures.words(kind, judged.demand()) + " against " + figures.words(kind, judged.capacity());
+        double ratio = result.ratio();
+        if (Double.isNaN(ratio)) {
+            return where + ": not checked; there is neither a demand nor a capacity.";
+        }
+        String share = Double.isInfinite(ratio) ? "no capacity" : "ratio " + Figures.ratio(ratio);
+        return where + ": " + numbers + ", " + share + "." + remedy(result);
+    }
+
+    private String condition(CheckResult.Condition condition) {
+        return condition.met() && condition.value() > 0
+                ? ", at least with " + figures.words(kind(condition.measure()), condition.value())
+                : "";
+    }
+
+    private static String remedy(CheckResult result) {
+        return result.verdict() == Verdict.FAIL ? " " + remedy(result.id()) : "";
+    }
+
+    static Kind kind(Measure measure) {
+        return switch (measure) {
+            case FORCE -> Kind.FORCE;
+            case STRESS -> Kind.STRESS;
+            case PRESSURE -> Kind.PRESSURE;
+            case DEFLECTION -> Kind.DEFLECTION;
+        };
+    }
+
+    /** What a check is called inside a sentence. */
+    static String title(CheckId id) {
+        String title = id.title();
+        return title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1);
+    }
+
+    /** What usually helps, in one sentence. */
+    static String remedy(CheckId id) {
+        return switch (id) {
+            case BEAM_BENDING, BEAM_SHEAR -> "Set posts closer together, or take a deeper beam or more plies.";
+            case BEAM_BEARING_AT_POST -> "Take a larger head plate, more plies, or set posts closer together.";
+            case BEAM_BEARING_AT_JOIST -> "Put a steel plate or a wider beam under the joist.";
+            case BEAM_DEFLECTION_LIVE, BEAM_DEFLECTION_TOTAL -> "Set posts closer together, or take a deeper beam.";
+            case JOIST_BENDING, JOIST_SHEAR -> "Move the shore, add a second one, or set joists beside those there.";
+            case JOIST_BEARING -> "Give the joist a longer seat.";
+            case JOIST_DEFLECTION_LIVE, JOIST_DEFLECTION_TOTAL -> "Move the shore, or add a second one.";
+            case BEARING_UPLIFT -> "Hold the joists down there by something of known strength, or move the shore.";
+            case POST_RATING -> "Set posts closer together, or take a stronger type rated for this height.";
+            case POST_CONTACT -> "Snug the post, move it, or leave it out and check the plan without it.";
+            case PAD_SOIL_BEARING -> "Take a larger pad, or set posts closer together.";
+            case TIMBER_SERVICE -> "State whether the timber stays dry.";
+            case TIMBER_TREATMENT -> "State whether the timber is treated and incised.";
+            case BEAM_PLY_FASTENING -> "Have the fastening of the plies designed.";
+            case BEAM_ROLL_RESTRAINT -> "Hold the beam against rolling at every post.";
+            case POST_SIDEWAYS -> "Hold the heads and feet of the posts sideways.";
+            case POST_PLATES -> "Have the plates judged by an engineer.";
+            case PAD_STRENGTH -> "Have the pad judged by an engineer.";
+            case PAD_SETTLEMENT -> "Have the settlement judged by an engineer.";
+            case STIFFNESS_BOUNDS -> "Have the plan judged with soft and stiff posts.";
+            case AS_FOUND_HISTORY -> "Have the transfer of load judged by an engineer.";
+            case TIPPING -> "Hold the joists down, or move the shore.";
+            case SIDEWAYS_RESTRAINT -> "Brace the floor and the shore heads in both directions.";
+            case INTAKE -> "Look for what the plan does not tell: chimney, tub, partitions, decay.";
+            case LATERAL_LOADS -> "Have wind and seismic loads given by an engineer.";
+            case EXCAVATION -> "Keep excavations away from the pads, or have them designed.";
+        };
+    }
+}

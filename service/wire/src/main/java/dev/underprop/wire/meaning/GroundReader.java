@@ -1,0 +1,102 @@
+package dev.underprop.wire.meaning;
+
+import dev.underprop.api.model.Ground;
+import dev.underprop.engine.clause.ibc2021.Section1806;
+import dev.underprop.engine.plan.Ground.Condition;
+import dev.underprop.engine.standard.Cited;
+import dev.underprop.wire.fault.Fault;
+import dev.underprop.wire.fault.Messages;
+import dev.underprop.wire.fault.Nearest;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/** Reads what the pads stand on: a class of a table, or a value that somebody gives. */
+final class GroundReader {
+
+    private static final String TABLE = "ibc-1806.2";
+
+    private static final List<String> CONDITIONS =
+            List.of("undisturbed", "fill", "compacted fill", "unprepared fill", "organic", "peat", "unknown");
+
+    private GroundReader() {}
+
+    static Supplier<dev.underprop.engine.plan.Ground> read(@Nullable Ground ground, Spot at) {
+        if (ground == null) {
+            return dev.underprop.engine.plan.Ground.Unstated::new;
+        }
+        Text table = at.text("table", ground.getTable());
+        Text soil = at.text("class", ground.getGroundClass());
+        Text allowable = at.text("allowable", ground.getAllowable());
+        Text source = at.text("source", ground.getSource());
+        double depth = at.text("foundingDepth", ground.getFoundingDepth()).quantityOr(Range.FOUNDING_DEPTH, Double.NaN);
+        Condition condition = condition(at.text("condition", ground.getCondition()));
+        double pressure = allowable.quantityOr(Range.SOIL_PRESSURE, Double.NaN);
+        Optional<Section1806.SoilClass> found = soilClass(table, soil);
+        boolean byTable = table.given() || soil.given();
+        boolean byValue = allowable.given() || source.given();
+        if (byTable && byValue) {
+            at.report(Messages.GROUND_TWO_WAYS, "");
+        } else if (byTable) {
+            requireBoth(table, soil);
+        } else {
+            requireBoth(allowable, source);
+        }
+        return () -> byTable
+                ? presumptive(found.orElseThrow(), condition, !Double.isNaN(depth))
+                : new dev.underprop.engine.plan.Ground.Given(pressure, source.value());
+    }
+
+    private static dev.underprop.engine.plan.Ground presumptive(
+            Section1806.SoilClass soil, Condition condition, boolean depthStated) {
+        Cited pressure = Section1806.pressure(soil);
+        return new dev.underprop.engine.plan.Ground.Presumptive(
+                soil.title(), pressure.value(), pressure.citation(), condition, depthStated);
+    }
+
+    private static void requireBoth(Text one, Text other) {
+        for (Text text : List.of(one, other)) {
+            if (!text.given() || text.value().isBlank()) {
+                text.spot().report(Messages.GROUND_INCOMPLETE, "", text.name());
+            }
+        }
+    }
+
+    private static Optional<Section1806.SoilClass> soilClass(Text table, Text soil) {
+        if (table.given()) {
+            table.choice(List.of(TABLE));
+        }
+        if (!soil.given()) {
+            return Optional.empty();
+        }
+        Optional<Section1806.SoilClass> found = Section1806.classNamed(soil.value());
+        if (found.isEmpty() && !soil.value().isBlank()) {
+            String shown = Fault.shown(soil.value());
+            String near = Nearest.to(soil.value(), Section1806.classNames());
+            if (near.isEmpty()) {
+                soil.spot()
+                        .report(
+                                Messages.GROUND_CLASS_UNKNOWN,
+                                soil.value(),
+                                shown,
+                                String.join("; ", Section1806.classNames()));
+            } else {
+                soil.spot().report(Messages.GROUND_CLASS_UNKNOWN_NEAR, soil.value(), shown, near);
+            }
+        }
+        return found;
+    }
+
+    private static Condition condition(Text text) {
+        if (!text.given()) {
+            return Condition.UNSTATED;
+        }
+        return switch (text.choice(CONDITIONS).orElse("unknown")) {
+            case "undisturbed" -> Condition.UNDISTURBED;
+            case "fill", "compacted fill", "unprepared fill" -> Condition.FILL;
+            case "organic", "peat" -> Condition.ORGANIC;
+            default -> Condition.UNSTATED;
+        };
+    }
+}

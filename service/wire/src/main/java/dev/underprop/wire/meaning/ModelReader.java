@@ -1,0 +1,62 @@
+package dev.underprop.wire.meaning;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import dev.underprop.api.model.JobPlan;
+import dev.underprop.wire.fault.Fault;
+import jakarta.validation.ConstraintViolation;
+import jakarta.validation.Validation;
+import jakarta.validation.Validator;
+import jakarta.validation.ValidatorFactory;
+import java.util.Comparator;
+import java.util.List;
+import org.hibernate.validator.HibernateValidator;
+import org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator;
+
+/**
+ * Binds a tree whose shape is right to the contract's model and holds it to the contract's limits. Holds no state after
+ * construction and may be shared between threads.
+ */
+public final class ModelReader {
+
+    private final ObjectMapper mapper = JsonMapper.builder().build();
+    private final Validator validator = validator();
+
+    private static Validator validator() {
+        // The factory lives as long as the validator: closing it would end the validator.
+        @SuppressWarnings("resource")
+        ValidatorFactory factory = Validation.byProvider(HibernateValidator.class)
+                .configure()
+                .messageInterpolator(new ParameterMessageInterpolator())
+                .buildValidatorFactory();
+        return factory.getValidator();
+    }
+
+    /** The mapper that binds, for the check of shape. */
+    public ObjectMapper mapper() {
+        return mapper;
+    }
+
+    /**
+     * The model of a tree.
+     *
+     * @param tree a tree whose shape was found right
+     */
+    public JobPlan bind(JsonNode tree) {
+        try {
+            return mapper.treeToValue(tree, JobPlan.class);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a tree of the right shape does not bind", e);
+        }
+    }
+
+    /** The limits that a model breaks, sorted by pointer and code; empty when there are none. */
+    public List<Fault> faults(JobPlan model) {
+        return validator.validate(model).stream()
+                .map(violation -> Violations.fault((ConstraintViolation<?>) violation))
+                .sorted(Comparator.comparing(Fault::pointer).thenComparing(Fault::code))
+                .toList();
+    }
+}

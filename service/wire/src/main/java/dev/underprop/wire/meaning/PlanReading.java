@@ -1,0 +1,32 @@
+package dev.underprop.wire.meaning;
+
+import dev.underprop.engine.plan.JobPlan;
+import dev.underprop.wire.fault.Fault;
+import java.util.List;
+
+/** What came of reading what a plan means. */
+public sealed interface PlanReading {
+
+    /**
+     * The plan makes sense.
+     *
+     * @param plan for the engine
+     * @param assumptions what was taken because the plan does not say it, in words
+     */
+    record Understood(JobPlan plan, List<String> assumptions) implements PlanReading {
+        public Understood {
+            assumptions = List.copyOf(assumptions);
+        }
+    }
+
+    /**
+     * It does not.
+     *
+     * @param faults all of them, without line and column
+     */
+    record Refused(List<Fault> faults) implements PlanReading {
+        public Refused {
+            faults = List.copyOf(faults);
+        }
+    }
+}

@@ -1,0 +1,103 @@
+package dev.underprop.wire.meaning;
+
+import dev.underprop.api.model.Plate;
+import dev.underprop.api.model.PostType;
+import dev.underprop.api.model.Rating;
+import dev.underprop.wire.fault.Messages;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/** Reads the types of post. */
+final class PostTypesReader {
+
+    /**
+     * A type as far as it was understood.
+     *
+     * @param stiffness that it states, or that it states none
+     * @param type to be asked for only when the plan has no fault
+     */
+    record Draft(Optional<Double> stiffness, Supplier<dev.underprop.engine.plan.PostType> type) {}
+
+    private PostTypesReader() {}
+
+    static NameTable<Draft> read(@Nullable List<PostType> types, Spot spot) {
+        NameTable<Draft> table = new NameTable<>("post type");
+        for (int i = 0; types != null && i < types.size(); i++) {
+            Spot at = spot.element(i);
+            table.add(types.get(i).getName(), draft(types.get(i), at), at.member("name"));
+        }
+        return table;
+    }
+
+    private static Draft draft(PostType type, Spot at) {
+        Text stiffness = at.text("stiffness", type.getStiffness());
+        Optional<Double> stated =
+                stiffness.given() ? Optional.of(stiffness.quantity(Range.STIFFNESS)) : Optional.empty();
+        double[] head = plate(type.getHeadPlate(), at.member("headPlate"));
+        double[] base = plate(type.getBasePlate(), at.member("basePlate"));
+        Supplier<dev.underprop.engine.plan.PostType.Rating> rating = rating(type.getRating(), at.member("rating"));
+        return new Draft(
+                stated,
+                () -> new dev.underprop.engine.plan.PostType(
+                        type.getName(),
+                        rating.get(),
+                        new dev.underprop.engine.plan.PostType.Plate(head[0], head[1]),
+                        new dev.underprop.engine.plan.PostType.Plate(base[0], base[1])));
+    }
+
+    private static double[] plate(Plate plate, Spot at) {
+        return new double[] {
+            at.text("along", plate.getAlong()).quantity(Range.THICKNESS),
+            at.text("across", plate.getAcross()).quantity(Range.THICKNESS)
+        };
+    }
+
+    private static Supplier<dev.underprop.engine.plan.PostType.Rating> rating(@Nullable Rating rating, Spot at) {
+        if (rating == null) {
+            return dev.underprop.engine.plan.PostType.NotRated::new;
+        }
+        double factor = factor(rating, at);
+        List<double[]> rows = rows(rating, at.member("rows"));
+        boolean interpolate = Boolean.TRUE.equals(rating.getInterpolate());
+        return () -> new dev.underprop.engine.plan.PostType.Table(
+                rating.getSource(),
+                factor,
+                interpolate,
+                rows.stream()
+                        .map(row -> new dev.underprop.engine.plan.PostType.Row(row[0], row[1]))
+                        .toList());
+    }
+
+    private static double factor(Rating rating, Spot at) {
+        Optional<String> kind = at.text("kind", rating.getKind()).choice(List.of("allowable", "characteristic"));
+        Double factor = rating.getFactor();
+        if (kind.isPresent() && kind.get().equals("allowable") && factor != null) {
+            at.member("factor").report(Messages.FACTOR_REFUSED, "");
+        }
+        if (kind.isPresent() && kind.get().equals("characteristic") && factor == null) {
+            at.member("factor").report(Messages.FACTOR_MISSING, "");
+        }
+        return factor == null ? 1 : factor;
+    }
+
+    private static List<double[]> rows(Rating rating, Spot at) {
+        List<double[]> rows = new ArrayList<>();
+        for (int i = 0; i < rating.getRows().size(); i++) {
+            Spot row = at.element(i);
+            double height =
+                    row.text("height", rating.getRows().get(i).getHeight()).quantity(Range.HEIGHT);
+            double load = row.text("load", rating.getRows().get(i).getLoad()).quantity(Range.CAPACITY);
+            if (i > 0 && height <= rows.get(i - 1)[0]) {
+                row.member("height")
+                        .report(
+                                Messages.RATING_NOT_RISING,
+                                rating.getRows().get(i).getHeight());
+            }
+            rows.add(new double[] {height, load});
+        }
+        return rows;
+    }
+}

@@ -1,0 +1,69 @@
+package dev.underprop.wire.meaning;
+
+import dev.underprop.wire.fault.Fault;
+import dev.underprop.wire.fault.Messages;
+import dev.underprop.wire.quantity.Dimension;
+import dev.underprop.wire.quantity.Quantity;
+import dev.underprop.wire.quantity.QuantityReading;
+import java.util.Optional;
+
+/**
+ * What sizes a quantity may have. The bounds lie far outside of anything built, so that a slip of the unit is caught and
+ * the computation never meets numbers that it cannot hold apart. They are a choice of this service, no standard's.
+ */
+enum Range {
+    POSITION(Dimension.LENGTH, "-1000 ft", "1000 ft", false),
+    MEMBER_LENGTH(Dimension.LENGTH, "6 in", "1000 ft", true),
+    SPACING(Dimension.LENGTH, "1 in", "100 ft", true),
+    THICKNESS(Dimension.LENGTH, "1/4 in", "100 ft", true),
+    DEPTH(Dimension.LENGTH, "1 in", "4 ft", true),
+    HEIGHT(Dimension.LENGTH, "1 in", "100 ft", true),
+    CLEARANCE(Dimension.LENGTH, "0 in", "10 ft", false),
+    FOUNDING_DEPTH(Dimension.LENGTH, "0 in", "100 ft", false),
+    AREA_LOAD(Dimension.PRESSURE, "0 psf", "100 ksf", false),
+    LINE_LOAD(Dimension.LINE_LOAD, "0 plf", "1000 klf", false),
+    POINT_LOAD(Dimension.FORCE, "0 lb", "10000 kip", false),
+    WEIGHT(Dimension.LINE_LOAD, "0 plf", "10 klf", false),
+    CAPACITY(Dimension.FORCE, "1 lb", "10000 kip", true),
+    STIFFNESS(Dimension.STIFFNESS, "1 N/m", "1e12 N/m", true),
+    SOIL_PRESSURE(Dimension.PRESSURE, "1 psf", "1000 ksf", true),
+    STRENGTH(Dimension.PRESSURE, "100 psi", "30 ksi", true),
+    UNIT_WEIGHT(Dimension.UNIT_WEIGHT, "1 pcf", "1000 pcf", true);
+
+    private final Dimension dimension;
+    private final String least;
+    private final String greatest;
+    private final double from;
+    private final double to;
+    private final boolean positive;
+
+    Range(Dimension dimension, String least, String greatest, boolean positive) {
+        this.dimension = dimension;
+        this.least = least;
+        this.greatest = greatest;
+        this.from = bound(least, dimension);
+        this.to = bound(greatest, dimension);
+        this.positive = positive;
+    }
+
+    private static double bound(String text, Dimension dimension) {
+        return ((QuantityReading.Value) Quantity.parse(text, dimension)).si();
+    }
+
+    Dimension dimension() {
+        return dimension;
+    }
+
+    /** What is wrong with a value in SI, if anything. */
+    Optional<Fault> fault(double si, String got) {
+        if (positive && si <= 0) {
+            return Optional.of(Messages.NOT_POSITIVE.fault(got).withLimit("above 0"));
+        }
+        if (from == 0 && si < 0) {
+            return Optional.of(Messages.NEGATIVE.fault(got).withLimit("at least " + least));
+        }
+        return si >= from && si <= to
+                ? Optional.empty()
+                : Optional.of(Messages.BEYOND_SENSE.fault(got).withLimit(least + " to " + greatest));
+    }
+}

@@ -1,0 +1,42 @@
+package dev.underprop.wire.meaning;
+
+import dev.underprop.api.model.JobPlan;
+import dev.underprop.engine.plan.Ground;
+import dev.underprop.engine.plan.Member;
+import dev.underprop.engine.standard.Citation;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What reading took because the plan does not say it, in words. */
+final class Taken {
+
+    private Taken() {}
+
+    static List<String> from(JobPlan model, dev.underprop.engine.plan.JobPlan plan) {
+        List<String> list = new ArrayList<>();
+        if (model.getShores().stream().anyMatch(shore -> shore.getBeam().getWeight() == null)) {
+            list.add("The weight of shore beams is computed from the specific gravity of their species at a moisture of"
+                    + " 19 percent (NDS Supplement 2018, 3.1.3; from memory).");
+        }
+        if (members(plan).anyMatch(member -> member.grade().citation().standing() == Citation.Standing.FROM_MEMORY)) {
+            list.add("Some reference values of Southern Pine are from memory; compare them with Table 4B of the NDS"
+                    + " Supplement before relying on them.");
+        }
+        if (members(plan).anyMatch(member -> !member.nominal())) {
+            list.add("Timber measured instead of sold by size is sound and of the grade that the plan names, over its"
+                    + " whole measured section.");
+        }
+        if (plan.ground() instanceof Ground.Given given) {
+            list.add("The allowable bearing pressure holds for the ground, its condition and the founding depth as they"
+                    + " are on site (" + given.source() + ").");
+        }
+        return list;
+    }
+
+    private static Stream<Member> members(dev.underprop.engine.plan.JobPlan plan) {
+        return Stream.concat(
+                plan.floor().joists().stream().map(dev.underprop.engine.plan.Joist::member),
+                plan.shores().stream().map(dev.underprop.engine.plan.Shore::beam));
+    }
+}
