@@ -3,21 +3,24 @@ package dev.underprop.engine.clause.nds2018;
 import static dev.underprop.engine.clause.nds2018.Samples.DF_1;
 import static dev.underprop.engine.clause.nds2018.Samples.PSI;
 import static dev.underprop.engine.clause.nds2018.Samples.adjusted;
+import static dev.underprop.engine.clause.nds2018.Samples.agree;
 import static dev.underprop.engine.clause.nds2018.Samples.one;
 import static dev.underprop.engine.clause.nds2018.Samples.twoBy;
 import static dev.underprop.engine.clause.nds2018.Samples.value;
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import dev.underprop.engine.material.Moisture;
 import dev.underprop.engine.standard.Cited;
+import dev.underprop.fixtures.Case;
+import dev.underprop.fixtures.Fixtures;
 import org.junit.jupiter.api.Test;
 
-/**
- * CE 479 wood design example, Purdue, fall 2006, items 1 to 3 (read): 2x8 DF-L No.1, D + S, moisture above 19 %. The example
- * is by NDS 2001, whose factors here are those of 2018. Printed to the psi; recomputed 1173.0, 931.5, 200.79.
- */
+/** The fixtures' example of a wet 2x8 DF-L No.1 under dead load and snow. */
 class WetServiceExampleTest {
+    private static final Case EXAMPLE = Fixtures.ofKind("adjusted-values").stream()
+            .filter(c -> c.id().equals("ce479-2006-adjusted"))
+            .findFirst()
+            .orElseThrow();
+
     private final Cited snow = Section2_3.loadDuration(LoadDuration.TWO_MONTHS);
 
     private static Cited size(DesignValue value) {
@@ -42,7 +45,7 @@ class WetServiceExampleTest {
                 one("Ci"),
                 one("Cr"));
 
-        assertThat(bending.value() / PSI).isCloseTo(1173, within(1e-9));
+        agree(EXAMPLE.expected("Fb_adjusted"), bending.value() / PSI);
     }
 
     @Test
@@ -56,7 +59,7 @@ class WetServiceExampleTest {
                 size(DesignValue.TENSION),
                 one("Ci"));
 
-        assertThat(tension.value() / PSI).isCloseTo(932, within(0.501)).isCloseTo(931.5, within(1e-9));
+        agree(EXAMPLE.expected("Ft_adjusted"), tension.value() / PSI);
     }
 
     @Test
@@ -64,6 +67,6 @@ class WetServiceExampleTest {
         Cited moist = Supplement4.wetService(DesignValue.SHEAR, DF_1, Moisture.WET);
         Cited shear = adjusted(DesignValue.SHEAR, DF_1, snow, moist, one("Ct"), one("Ci"));
 
-        assertThat(shear.value() / PSI).isCloseTo(201, within(0.5)).isCloseTo(200.79, within(1e-9));
+        agree(EXAMPLE.expected("Fv_adjusted"), shear.value() / PSI);
     }
 }
