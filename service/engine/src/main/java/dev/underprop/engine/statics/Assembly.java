@@ -27,10 +27,13 @@ final class Assembly {
     private final double scale;
     private final double shortest;
     private final double longest;
-    private final Banded bending;
+    private final PlainBands bending;
+    private final double stiffest;
+    private final double heaviest;
     private final RigidMotions motions;
     private final FieldLayout layout;
     private final List<int[]> groups = new ArrayList<>();
+    private final List<TwofoldBands> twofoldOnceAsked = new ArrayList<>(1);
 
     Assembly(Frame frame, List<UnitLoad> units) {
         this.frame = frame;
@@ -68,8 +71,12 @@ final class Assembly {
                 .toArray();
         this.shortest = lengths.length == 0 ? 1 : lengths[0];
         this.longest = lengths.length == 0 ? 1 : lengths[lengths.length - 1];
-        this.bending = new Banded(2 * nodes.size(), band());
-        elements.forEach(this::addStiffness);
+        this.bending = new PlainBands(2 * nodes.size(), band());
+        for (Element element : elements) {
+            addStiffness(element, bending);
+        }
+        this.stiffest = bending.greatest();
+        this.heaviest = Arrays.stream(totals).max().orElse(0);
     }
 
     /** Contacts of each joist in order along it. */
@@ -195,28 +202,51 @@ final class Assembly {
         return band;
     }
 
-    private void addStiffness(Element e) {
+    private void addStiffness(Element e, PlainBands matrix) {
+        double length = length(e);
+        double b = e.rigidity / length;
+        double turn = 6 * b / length;
+        double shear = 2 * turn / length;
+        int i = 2 * e.from;
+        int j = 2 * e.to;
+        matrix.add(i, i, shear);
+        matrix.add(j, j, shear);
+        matrix.add(i, j, -shear);
+        matrix.add(i, i + 1, turn);
+        matrix.add(i, j + 1, turn);
+        matrix.add(j, i + 1, -turn);
+        matrix.add(j, j + 1, -turn);
+        matrix.add(i + 1, i + 1, 4 * b);
+        matrix.add(j + 1, j + 1, 4 * b);
+        matrix.add(i + 1, j + 1, 2 * b);
+    }
+
+    private double length(Element e) {
+        return nodes.get(e.to).x - nodes.get(e.from).x;
+    }
+
+    private void addStiffness(Element e, TwofoldBands matrix) {
         Twofold length = new Twofold().set(nodes.get(e.to).x, 0).add(-nodes.get(e.from).x, 0);
         int i = 2 * e.from;
         int j = 2 * e.to;
-        addTerm(i, i, 12, 3, e, length);
-        addTerm(j, j, 12, 3, e, length);
-        addTerm(i, j, -12, 3, e, length);
-        addTerm(i, i + 1, 6, 2, e, length);
-        addTerm(i, j + 1, 6, 2, e, length);
-        addTerm(j, i + 1, -6, 2, e, length);
-        addTerm(j, j + 1, -6, 2, e, length);
-        addTerm(i + 1, i + 1, 4, 1, e, length);
-        addTerm(j + 1, j + 1, 4, 1, e, length);
-        addTerm(i + 1, j + 1, 2, 1, e, length);
+        matrix.add(i, i, term(12, 3, e, length));
+        matrix.add(j, j, term(12, 3, e, length));
+        matrix.add(i, j, term(-12, 3, e, length));
+        matrix.add(i, i + 1, term(6, 2, e, length));
+        matrix.add(i, j + 1, term(6, 2, e, length));
+        matrix.add(j, i + 1, term(-6, 2, e, length));
+        matrix.add(j, j + 1, term(-6, 2, e, length));
+        matrix.add(i + 1, i + 1, term(4, 1, e, length));
+        matrix.add(j + 1, j + 1, term(4, 1, e, length));
+        matrix.add(i + 1, j + 1, term(2, 1, e, length));
     }
 
-    private void addTerm(int i, int j, double factor, int power, Element e, Twofold length) {
+    private static Twofold term(double factor, int power, Element e, Twofold length) {
         Twofold term = new Twofold().set(e.rigidity, 0).multiply(factor, 0);
         for (int p = 0; p < power; p++) {
             term.divide(length.hi(), length.lo());
         }
-        bending.add(i, j, term);
+        return term;
     }
 
     Frame frame() {
@@ -314,8 +344,36 @@ final class Assembly {
         }
     }
 
-    Banded bending() {
-        return bending.copy();
+    /** Bending stiffness of the carriers, a copy to be added to. */
+    Bands bending(boolean twofold) {
+        return twofold ? twofoldBending().copy() : bending.copy();
+    }
+
+    private TwofoldBands twofoldBending() {
+        if (twofoldOnceAsked.isEmpty()) {
+            TwofoldBands matrix = new TwofoldBands(2 * nodes.size(), band());
+            for (Element element : elements) {
+                addStiffness(element, matrix);
+            }
+            twofoldOnceAsked.add(matrix);
+        }
+        return twofoldOnceAsked.get(0);
+    }
+
+    /**
+     * Whether rounding in ordinary doubles stays far below the tolerances: stiffness times movement is the size of the
+     * terms that must cancel.
+     *
+     * @param unit whose answer it is
+     * @param movements of the nodes
+     */
+    boolean roundingIsSmall(int unit, double[] movements) {
+        double furthest = 0;
+        for (int i = 0; i < movements.length; i += 2) {
+            furthest = Math.max(furthest, Math.abs(movements[i]));
+        }
+        double load = unit < totals.length ? totals[unit] : heaviest;
+        return Tolerance.ROUNDING * stiffest * furthest <= Tolerance.TENSION * Tolerance.FAR_BELOW * load;
     }
 
     double scale() {
@@ -332,8 +390,21 @@ final class Assembly {
         return longest;
     }
 
-    /** Subtracts the carriers' own bending forces for the movements u; the second array holds their low parts. */
+    /** Subtracts the carriers' own bending forces for the movements u, element by element from the chord. */
+    void subtractBending(double[] u, double[] out) {
+        double[] forces = new double[out.length];
+        for (Element e : elements) {
+            int i = 2 * e.from;
+            int j = 2 * e.to;
+            FlexuralElement.addForces(e.rigidity, length(e), u[i], u[i + 1], u[j], u[j + 1], forces, i, j);
+        }
+        for (int i = 0; i < out.length; i++) {
+            out[i] -= forces[i];
+        }
+    }
+
+    /** The same with low parts kept. */
     void subtractBending(double[] u, double[] uLow, double[] out) {
-        bending.subtractProduct(u, uLow, out, new double[out.length]);
+        twofoldBending().subtractProduct(u, uLow, out, new double[out.length]);
     }
 }

@@ -11,12 +11,15 @@ import java.util.function.IntFunction;
  */
 final class ContactState {
 
+    private static final double[] NOT_YET = {};
+
     private final Assembly assembly;
     private final BitSet closed;
     private final boolean[] pressing;
     private final JoistReduction[] joists;
-    private final Banded matrix;
-    private final Banded unconstrained;
+    private Bands matrix;
+    private Bands unconstrained;
+    private boolean twofold;
     private final int[][] supports;
     private double[][] values;
     private double[][] movements;
@@ -50,56 +53,78 @@ final class ContactState {
         for (int c = 0; c < pressing.length; c++) {
             pressing[c] = closed.get(c);
         }
-        this.values = new double[assembly.units() + 1][];
-        this.movements = new double[assembly.units() + 1][];
-        this.rows = new double[assembly.units() + 1][];
+        this.values = notYet(assembly.units() + 1);
+        this.movements = notYet(assembly.units() + 1);
+        this.rows = notYet(assembly.units() + 1);
         this.supports = assembly.layout().supports(closed);
         this.joists = new JoistReduction[assembly.joists().size()];
-        this.matrix = assembly.bending();
         for (int j = 0; j < joists.length; j++) {
-            addJoist(j, regular);
+            joists[j] = reduce(assembly.joists().get(j), regular);
         }
-        addProps();
+        this.matrix = stiffness(false);
         this.unconstrained = matrix.copy();
-        prescribeProps();
+        factorise();
+    }
+
+    private JoistReduction reduce(CondensedJoist joist, double regular) {
+        long mask = 0;
+        for (int i = 0; i < joist.size(); i++) {
+            mask |= pressing[joist.contact(i)] ? 1L << i : 0;
+        }
+        return joist.reduce(mask, regular * joist.scale());
+    }
+
+    private Bands stiffness(boolean withLowParts) {
+        Bands stiffness = assembly.bending(withLowParts);
+        for (int j = 0; j < joists.length; j++) {
+            addJoist(j, stiffness);
+        }
+        addProps(stiffness);
+        return stiffness;
+    }
+
+    private void factorise() {
+        List<Contact> contacts = assembly.frame().contacts();
+        for (int c = 0; c < contacts.size(); c++) {
+            if (contacts.get(c) instanceof Contact.OnProp prop && pressing[c] && rigid(prop)) {
+                matrix.prescribe(2 * assembly.node(c));
+            }
+        }
         matrix.factor(assembly.scale());
     }
 
-    private void addJoist(int j, double regular) {
+    /** From here on with low parts: what was answered is answered anew when asked again. */
+    private void keepMoreDigits() {
+        twofold = true;
+        matrix = stiffness(true);
+        unconstrained = matrix.copy();
+        factorise();
+        Arrays.fill(values, NOT_YET);
+        Arrays.fill(movements, NOT_YET);
+        Arrays.fill(rows, NOT_YET);
+    }
+
+    private void addJoist(int j, Bands stiffness) {
         CondensedJoist joist = assembly.joists().get(j);
-        long mask = 0;
-        for (int i = 0; i < joist.size(); i++) {
-            mask |= closed.get(joist.contact(i)) ? 1L << i : 0;
-        }
-        JoistReduction reduction = joist.reduce(mask, regular * joist.scale());
-        joists[j] = reduction;
+        JoistReduction reduction = joists[j];
         for (int s = 0; s < reduction.ties(); s++) {
             int a = 2 * assembly.node(joist.contact(reduction.tie(s)));
             for (int t = 0; t <= s; t++) {
                 int b = 2 * assembly.node(joist.contact(reduction.tie(t)));
-                matrix.add(a, b, reduction.offered(s, t));
+                stiffness.add(a, b, reduction.offered(s, t));
             }
         }
     }
 
-    private void addProps() {
+    private void addProps(Bands stiffness) {
         List<Contact> contacts = assembly.frame().contacts();
         for (int c = 0; c < contacts.size(); c++) {
-            if (contacts.get(c) instanceof Contact.OnProp prop && closed.get(c) && !rigid(prop)) {
-                matrix.add(2 * assembly.node(c), 2 * assembly.node(c), prop.stiffness());
+            if (contacts.get(c) instanceof Contact.OnProp prop && pressing[c] && !rigid(prop)) {
+                stiffness.add(2 * assembly.node(c), 2 * assembly.node(c), prop.stiffness());
             }
         }
-        for (int i = 0; weak > 0 && i < matrix.size(); i += 2) {
-            matrix.add(i, i, weak);
-        }
-    }
-
-    private void prescribeProps() {
-        List<Contact> contacts = assembly.frame().contacts();
-        for (int c = 0; c < contacts.size(); c++) {
-            if (contacts.get(c) instanceof Contact.OnProp prop && closed.get(c) && rigid(prop)) {
-                matrix.prescribe(2 * assembly.node(c));
-            }
+        for (int i = 0; weak > 0 && i < assembly.freedoms(); i += 2) {
+            stiffness.add(i, i, weak);
         }
     }
 
@@ -145,7 +170,7 @@ final class ContactState {
     /** Row of a unit or group, as {@link FieldLayout} lays it out. */
     double[] row(int unit) {
         ensure(unit);
-        if (rows[unit] == null) {
+        if (rows[unit].length == 0) {
             rows[unit] = assembly.isGroup(unit)
                     ? sum(assembly.group(unit), this::row)
                     : assembly.layout().row(unit, closed, values[unit], supports);
@@ -155,12 +180,11 @@ final class ContactState {
 
     private void ensure(int unit) {
         if (unit >= values.length) {
-            int longer = unit + 16;
-            values = Arrays.copyOf(values, longer);
-            movements = Arrays.copyOf(movements, longer);
-            rows = Arrays.copyOf(rows, longer);
+            values = longer(values, unit + 64);
+            movements = longer(movements, unit + 64);
+            rows = longer(rows, unit + 64);
         }
-        if (values[unit] == null) {
+        if (values[unit].length == 0) {
             if (assembly.isGroup(unit)) {
                 values[unit] = sum(assembly.group(unit), this::values);
                 movements[unit] = sum(assembly.group(unit), this::movements);
@@ -168,6 +192,18 @@ final class ContactState {
                 respond(unit);
             }
         }
+    }
+
+    private static double[][] notYet(int size) {
+        double[][] list = new double[size][];
+        Arrays.fill(list, NOT_YET);
+        return list;
+    }
+
+    private static double[][] longer(double[][] list, int size) {
+        double[][] longer = notYet(size);
+        System.arraycopy(list, 0, longer, 0, list.length);
+        return longer;
     }
 
     private static double[] sum(int[] units, IntFunction<double[]> of) {
@@ -198,13 +234,22 @@ final class ContactState {
             }
         }
         solveCarriers(moves, movesLow, offsets);
+        if (!twofold && !assembly.roundingIsSmall(unit, moves)) {
+            keepMoreDigits();
+            respond(unit);
+            return;
+        }
         double[] value = new double[assembly.frame().contacts().size()];
         double[] movement = new double[value.length];
         double[] residual = assembly.carrierLoad(unit).clone();
         for (int j = 0; j < joists.length; j++) {
             recoverJoist(j, unit, held[j], moves, value, movement, residual);
         }
-        assembly.subtractBending(moves, movesLow, residual);
+        if (twofold) {
+            assembly.subtractBending(moves, movesLow, residual);
+        } else {
+            assembly.subtractBending(moves, residual);
+        }
         for (int i = 0; i < residual.length; i += 2) {
             residual[i] -= weak * moves[i];
         }
