@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.underprop.api.model.CheckResult;
 import dev.underprop.api.model.CheckVerdict;
+import dev.underprop.api.model.ContactKind;
 import dev.underprop.api.model.LayoutAnalysis;
 import dev.underprop.api.model.NotCheckedItem;
 import dev.underprop.api.model.PlanCheck;
@@ -215,6 +217,61 @@ class AnswersTest {
                     assertThat(check.getCapacityNone()).isTrue();
                     assertThat(check.getDemand().getUnit()).isEqualTo("lb");
                 });
+    }
+
+    @Test
+    void postsComeInTheOrderOfThePlan() {
+        String text = Plans.text("two-bays.json")
+                .replace("\"at\": \"0 ft\",\n          \"height\"", "\"at\": \"16 ft\",\n          \"height\"")
+                .replaceFirst("(\"name\": \"A3\",\\s+\"at\": )\"16 ft\"", "$1\"0 ft\"");
+        LayoutAnalysis answer = analysis(text.getBytes(StandardCharsets.UTF_8), Format.JSON, AnswerOptions.USUAL);
+        assertThat(text).isNotEqualTo(Plans.text("two-bays.json"));
+        assertThat(answer.getSituations().get(0).getPosts())
+                .extracting(post -> post.getPost())
+                .containsExactly("A1", "A2", "A3");
+    }
+
+    @Test
+    void joistsThatMeetOverAShoreBothRestOnIt() throws IOException {
+        ObjectNode plan = (ObjectNode) JSON.readTree(Plans.bytes("two-bays.json"));
+        ObjectNode joists = (ObjectNode) plan.at("/floor/joists");
+        joists.put("length", "6 ft");
+        for (int i = 0; i < 13; i++) {
+            joists.withArray("each").addObject().put("at", 16 * i + " in").put("start", "6 ft");
+        }
+        LayoutAnalysis answer = analysis(JSON.writeValueAsBytes(plan), Format.JSON, AnswerOptions.USUAL);
+        assertThat(answer.getCounts().getJoists()).isEqualTo(26);
+        assertThat(answer.getSituations().get(0).getContacts())
+                .filteredOn(contact -> contact.getKind() == ContactKind.JOIST_ON_SHORE)
+                .hasSize(26);
+        assertThat(answer.getVerdict()).isEqualTo(PlanVerdict.INCOMPLETE);
+    }
+
+    @Test
+    void snowAtStrengthLevelIsTakenAtSevenTenthsAndSaid() {
+        String mended = Plans.text("carriage-house.json")
+                .replace("\"snowLevel\": \"allowable\"", "\"snowLevel\": \"strength\"");
+        String allowable = Plans.text("carriage-house.json").replace("180 plf", "126 plf");
+        LayoutAnalysis one = analysis(mended.getBytes(StandardCharsets.UTF_8), Format.JSON, AnswerOptions.USUAL);
+        LayoutAnalysis other = analysis(allowable.getBytes(StandardCharsets.UTF_8), Format.JSON, AnswerOptions.USUAL);
+        for (int p = 0; p < 4; p++) {
+            assertThat(one.getSituations()
+                            .get(1)
+                            .getPosts()
+                            .get(p)
+                            .getGreatest()
+                            .getValue())
+                    .isCloseTo(
+                            other.getSituations()
+                                    .get(1)
+                                    .getPosts()
+                                    .get(p)
+                                    .getGreatest()
+                                    .getValue(),
+                            within(1e-6));
+        }
+        assertThat(one.getAssumptions()).anyMatch(text -> text.contains("0.7 of its value"));
+        assertThat(other.getAssumptions()).noneMatch(text -> text.contains("0.7 of its value"));
     }
 
     private static LayoutAnalysis analysis(byte[] text, Format format, AnswerOptions options) {
