@@ -35,8 +35,7 @@ public final class Batch {
     public Batch(AnswerOptions options, String report) {
         this.options = options;
         this.report = report;
-        // Validation logs through whatever it finds; the logger of the service would take half a second to start.
-        System.setProperty("org.jboss.logging.provider", "jdk");
+        Quiet.logging();
     }
 
     /** Checks the plans in files and folders and returns the exit status. */

@@ -79,6 +79,7 @@ public final class Service implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
         config.http.compressionStrategy = CompressionStrategy.NONE;
         config.http.prefer405over404 = false;
+        config.router.ignoreTrailingSlashes = false;
         JettySettings.apply(config.jetty, settings);
         config.router.javaLangErrorHandler(Failures::answer);
         Routes.add(config.routes, plans, pages);
@@ -86,8 +87,7 @@ public final class Service implements AutoCloseable {
                 Refused.class, (refused, context) -> Replies.problem(context, refused.problem(), refused.headers()));
         config.routes.exception(EndpointNotFound.class, (missing, context) -> unrouted(context));
         config.routes.exception(Exception.class, (failure, context) -> Failures.answer(context, failure));
-        config.routes.exception(
-                HttpResponseException.class, (failure, context) -> Failures.answer(context, failure));
+        config.routes.exception(HttpResponseException.class, (failure, context) -> Failures.answer(context, failure));
     }
 
     private void unrouted(Context context) {
