@@ -46,18 +46,27 @@ class CheckIT {
                 .contains("10 plans: 1 unstable, 5 inadequate, 2 incomplete, 2 not judged.")
                 .contains("demo/invalid-names.yaml:6:34  /floor/joists/species  (species-unknown)")
                 .doesNotContain("\u001b");
-        assertThat(run.out().split("A calculation aid", -1)).as("the caution stands once").hasSize(2);
+        assertThat(run.out().split("A calculation aid", -1))
+                .as("the caution stands once")
+                .hasSize(2);
     }
 
     @Test
     void reportHoldsARecordForEveryPlanInOrder() throws IOException {
         Path report = folder.resolve("report.json");
 
-        Run run = Run.of("check", "demo/two-spans.yaml", "demo/invalid-sizes.json", "demo/complete.yaml", "--report", "json:" + report);
+        Run run = Run.of(
+                "check",
+                "demo/two-spans.yaml",
+                "demo/invalid-sizes.json",
+                "demo/complete.yaml",
+                "--report",
+                "json:" + report);
 
         assertThat(run.status()).isEqualTo(2);
         JsonNode records = JSON.readTree(report.toFile());
-        assertThat(texts(records, "path")).containsExactly("demo/complete.yaml", "demo/invalid-sizes.json", "demo/two-spans.yaml");
+        assertThat(texts(records, "path"))
+                .containsExactly("demo/complete.yaml", "demo/invalid-sizes.json", "demo/two-spans.yaml");
         assertThat(texts(records, "id")).containsExactly("2026-014", "demo/invalid-sizes.json", "two-spans");
         assertThat(records.get(0).get("result").get("verdict").asText()).isEqualTo("INADEQUATE");
         assertThat(records.get(1).get("problem").get("errors")).hasSize(8);
@@ -87,24 +96,32 @@ class CheckIT {
 
         Run.of("check", "demo/two-spans.yaml", "--units", "si", "--detail", "full", "--report", "json:" + report);
 
-        JsonNode post = JSON.readTree(report.toFile()).get(0).get("result").get("situations").get(0).get("posts").get(1);
+        JsonNode post = JSON.readTree(report.toFile())
+                .get(0)
+                .get("result")
+                .get("situations")
+                .get(0)
+                .get("posts")
+                .get(1);
         assertThat(post.get("greatest").get("unit").asText()).isEqualTo("kN");
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "check",
-        "check demo --units metric",
-        "check demo --report xml:x",
-        "check demo --report json:",
-        "check demo --unknown",
-        "serve --port 70000",
-        "serve --port many",
-        "health --url ftp://127.0.0.1",
-        "explain",
-        "nothing",
-        "''",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "check",
+                "check demo --units metric",
+                "check demo --report xml:x",
+                "check demo --report json:",
+                "check demo --unknown",
+                "serve --port 70000",
+                "serve --port many",
+                "health --url ftp://127.0.0.1",
+                "explain",
+                "nothing",
+                "''",
+            })
     void wrongUseIsTwoAndSaysWhy(String line) {
         Run run = Run.of(line.isEmpty() ? new String[0] : line.split(" "));
 
@@ -149,7 +166,8 @@ class CheckIT {
 
     @Test
     void theSamePathTwiceIsOnePlan() {
-        assertThat(Run.of("check", "demo/two-spans.yaml", "demo/two-spans.yaml").out()).contains("1 plan: 1 incomplete.");
+        assertThat(Run.of("check", "demo/two-spans.yaml", "demo/two-spans.yaml").out())
+                .contains("1 plan: 1 incomplete.");
     }
 
     private static List<String> texts(JsonNode records, String member) {

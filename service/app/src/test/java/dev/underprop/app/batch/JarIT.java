@@ -38,7 +38,12 @@ class JarIT {
         Run run = Run.of("explain", "beam-bending");
 
         assertThat(run.status()).isZero();
-        assertThat(run.out()).contains("(beam-bending)").contains("Demand").contains("Capacity").contains("What helps").contains("NDS");
+        assertThat(run.out())
+                .contains("(beam-bending)")
+                .contains("Demand")
+                .contains("Capacity")
+                .contains("What helps")
+                .contains("NDS");
         assertThat(run.err()).isEmpty();
     }
 
@@ -48,7 +53,9 @@ class JarIT {
 
         assertThat(run.status()).isEqualTo(2);
         assertThat(run.out()).isEmpty();
-        assertThat(run.err()).contains("There is no check with the id beam-bendin.").contains("Did you mean beam-bending?");
+        assertThat(run.err())
+                .contains("There is no check with the id beam-bendin.")
+                .contains("Did you mean beam-bending?");
     }
 
     @Test

@@ -42,13 +42,17 @@ class FailuresHttpTest {
         assertThat(answer.contentType()).isEqualTo("application/problem+json");
         assertThat(answer.jsonPath().getString("type")).isEqualTo("/problems/internal-error");
         assertThat(answer.jsonPath().getString("instance")).matches("urn:uuid:[0-9a-f-]{36}");
-        assertThat(answer.asString()).doesNotContain("secret").doesNotContain("Exception").doesNotContain("at dev.");
+        assertThat(answer.asString())
+                .doesNotContain("secret")
+                .doesNotContain("Exception")
+                .doesNotContain("at dev.");
     }
 
     @Test
     void serviceAnswersAfterADefect() {
         Client.to(service.port(), true).get("/error");
 
-        assertThat(Client.to(service.port(), false).get("/health/ready").statusCode()).isEqualTo(200);
+        assertThat(Client.to(service.port(), false).get("/health/ready").statusCode())
+                .isEqualTo(200);
     }
 }

@@ -42,7 +42,13 @@ class GeneratedClientTest {
     void analyses() throws ApiException {
         LayoutAnalysis analysis = new PlansApi(client).analyseLayout(plan("two-spans.yaml"), "us", "compact");
 
-        assertThat(analysis.getSituations().get(0).getPosts().get(1).getGreatest().getValue()).isEqualTo(5000.0);
+        assertThat(analysis.getSituations()
+                        .get(0)
+                        .getPosts()
+                        .get(1)
+                        .getGreatest()
+                        .getValue())
+                .isEqualTo(5000.0);
         assertThat(analysis.getNotChecked()).isNotEmpty();
     }
 

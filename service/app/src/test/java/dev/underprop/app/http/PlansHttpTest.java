@@ -37,7 +37,8 @@ class PlansHttpTest {
 
         assertThat(check.get("document").asText()).isEqualTo("plan-check");
         assertThat(analysis.get("document").asText()).isEqualTo("layout-analysis");
-        for (String member : List.of("verdict", "headline", "checks", "notChecked", "counts", "planDigest", "advisories")) {
+        for (String member :
+                List.of("verdict", "headline", "checks", "notChecked", "counts", "planDigest", "advisories")) {
             assertThat(check.get(member)).as(member).isNotNull().isEqualTo(analysis.get(member));
         }
         assertThat(check.findValues("members")).isEmpty();
@@ -51,7 +52,8 @@ class PlansHttpTest {
         Object tree = new Yaml(new SafeConstructor(new LoaderOptions())).load(Demos.text(demo));
         byte[] json = JSON.writeValueAsBytes(tree);
 
-        Response fromJson = Client.right().contentType("application/json").body(json).post("/v1/layout-analyses?detail=full");
+        Response fromJson =
+                Client.right().contentType("application/json").body(json).post("/v1/layout-analyses?detail=full");
         Response fromYaml = Client.postYaml("/v1/layout-analyses?detail=full", Demos.text(demo));
 
         assertThat(fromJson.statusCode()).isEqualTo(200);
@@ -70,7 +72,8 @@ class PlansHttpTest {
         "two-spans.yaml, INCOMPLETE",
     })
     void verdictIsAnAnswerWhateverItIs(String demo, String verdict) {
-        assertThat(answered("/v1/plan-checks", demo).jsonPath().getString("verdict")).isEqualTo(verdict);
+        assertThat(answered("/v1/plan-checks", demo).jsonPath().getString("verdict"))
+                .isEqualTo(verdict);
     }
 
     @Test
@@ -82,7 +85,8 @@ class PlansHttpTest {
     void tiesBeyondTheirCapacityAreWhatFails() {
         Response answer = answered("/v1/plan-checks", "sill-out-tied.yaml");
 
-        assertThat(answer.jsonPath().getList("checks.findAll { it.verdict == 'FAIL' }.check")).containsExactly("bearing-uplift");
+        assertThat(answer.jsonPath().getList("checks.findAll { it.verdict == 'FAIL' }.check"))
+                .containsExactly("bearing-uplift");
         assertThat(answer.jsonPath().getString("headline")).contains("joist lifting off its bearing");
     }
 
@@ -91,7 +95,9 @@ class PlansHttpTest {
         Response answer = answered("/v1/plan-checks", "sill-out-loose.yaml");
 
         assertThat(answer.jsonPath().getList("situations.state")).containsExactly("STABLE", "UNSTABLE");
-        assertThat(answer.jsonPath().getString("situations[1].reason")).contains("turns over S").contains("lifts off girder");
+        assertThat(answer.jsonPath().getString("situations[1].reason"))
+                .contains("turns over S")
+                .contains("lifts off girder");
         assertThat(answer.jsonPath().getList("situations[1].handChecks.place")).contains("S2");
         assertThat(answer.jsonPath().getList("situations[1].posts")).isEmpty();
     }
@@ -101,24 +107,32 @@ class PlansHttpTest {
         Response us = answered("/v1/plan-checks", "two-spans.yaml");
         Response si = answered("/v1/plan-checks?units=si", "two-spans.yaml");
 
-        assertThat(si.jsonPath().getString("planDigest")).isEqualTo(us.jsonPath().getString("planDigest"));
-        assertThat(us.jsonPath().getString("situations[0].posts[1].greatest.unit")).isEqualTo("lb");
-        assertThat(si.jsonPath().getString("situations[0].posts[1].greatest.unit")).isEqualTo("kN");
-        assertThat(si.jsonPath().getDouble("situations[0].posts[1].greatest.value")).isCloseTo(22.2411081, within(1e-6));
+        assertThat(si.jsonPath().getString("planDigest"))
+                .isEqualTo(us.jsonPath().getString("planDigest"));
+        assertThat(us.jsonPath().getString("situations[0].posts[1].greatest.unit"))
+                .isEqualTo("lb");
+        assertThat(si.jsonPath().getString("situations[0].posts[1].greatest.unit"))
+                .isEqualTo("kN");
+        assertThat(si.jsonPath().getDouble("situations[0].posts[1].greatest.value"))
+                .isCloseTo(22.2411081, within(1e-6));
     }
 
     @Test
     void fullDetailAddsTheLoadCases() {
         assertThat(answered("/v1/layout-analyses", "two-spans.yaml").jsonPath().getList("situations.loadCases"))
                 .containsOnlyNulls();
-        assertThat(answered("/v1/layout-analyses?detail=full", "two-spans.yaml").jsonPath().getList("situations[0].loadCases"))
+        assertThat(answered("/v1/layout-analyses?detail=full", "two-spans.yaml")
+                        .jsonPath()
+                        .getList("situations[0].loadCases"))
                 .isNotEmpty();
     }
 
     @Test
     void sameQuestionGivesTheSameBytes() {
-        byte[] first = answered("/v1/layout-analyses?detail=full", "old-floor.yaml").asByteArray();
-        byte[] second = answered("/v1/layout-analyses?detail=full", "old-floor.yaml").asByteArray();
+        byte[] first =
+                answered("/v1/layout-analyses?detail=full", "old-floor.yaml").asByteArray();
+        byte[] second =
+                answered("/v1/layout-analyses?detail=full", "old-floor.yaml").asByteArray();
 
         assertThat(second).isEqualTo(first);
     }
@@ -126,8 +140,14 @@ class PlansHttpTest {
     @ParameterizedTest
     @ValueSource(strings = {"/v1/plan-checks", "/v1/layout-analyses"})
     void everyFaultIsToldWithItsPlace(String path) {
-        Response names = Client.wrong().contentType("application/yaml").body(bytes(Demos.text("invalid-names.yaml"))).post(path);
-        Response sizes = Client.wrong().contentType("application/json").body(bytes(Demos.text("invalid-sizes.json"))).post(path);
+        Response names = Client.wrong()
+                .contentType("application/yaml")
+                .body(bytes(Demos.text("invalid-names.yaml")))
+                .post(path);
+        Response sizes = Client.wrong()
+                .contentType("application/json")
+                .body(bytes(Demos.text("invalid-sizes.json")))
+                .post(path);
 
         assertThat(names.statusCode()).isEqualTo(422);
         assertThat(names.jsonPath().getString("detail")).isEqualTo("The plan has 7 faults.");
@@ -142,7 +162,9 @@ class PlansHttpTest {
                         "/situations/1/removed/0");
         assertThat(sizes.statusCode()).isEqualTo(422);
         assertThat(sizes.jsonPath().getList("errors.line")).containsExactly(7, 8, 11, 12, 14, 22, 23, 23);
-        assertThat(sizes.jsonPath().getList("errors.column")).doesNotContainNull().hasSize(8);
+        assertThat(sizes.jsonPath().getList("errors.column"))
+                .doesNotContainNull()
+                .hasSize(8);
     }
 
     private static Response answered(String path, String demo) {

@@ -38,7 +38,8 @@ class TwoSpansHttpTest {
     @ParameterizedTest
     @CsvSource({"1/16, 0.0625", "1/8, 0.125", "0.2, 0.2"})
     void raisingTheMiddlePostAddsWhatTheBeamResists(String lift, double inches) {
-        String clear = "    gaps: [ { joist: J1, gap: 6 in }, { joist: J2, gap: 6 in }, { joist: J3, gap: 6 in } ]\n    beam:";
+        String clear =
+                "    gaps: [ { joist: J1, gap: 6 in }, { joist: J2, gap: 6 in }, { joist: J3, gap: 6 in } ]\n    beam:";
         String plan = Demos.text("two-spans.yaml")
                 .replace("    beam:", clear)
                 .replace("name: B2, at: 8 ft,", "name: B2, at: 8 ft, lift: " + lift + " in,");
@@ -55,8 +56,10 @@ class TwoSpansHttpTest {
     void handCheckIsTheTributaryWidth() {
         Response answer = ask(Demos.text("two-spans.yaml"));
 
-        assertThat(answer.jsonPath().getDouble("situations[0].posts[1].handCheck.value")).isCloseTo(4000, within(4000 * SIX_DIGITS));
-        assertThat(answer.jsonPath().getDouble("situations[0].posts[1].ratioToHand")).isCloseTo(1.25, within(1.25 * SIX_DIGITS));
+        assertThat(answer.jsonPath().getDouble("situations[0].posts[1].handCheck.value"))
+                .isCloseTo(4000, within(4000 * SIX_DIGITS));
+        assertThat(answer.jsonPath().getDouble("situations[0].posts[1].ratioToHand"))
+                .isCloseTo(1.25, within(1.25 * SIX_DIGITS));
     }
 
     private static Response ask(String plan) {

@@ -42,11 +42,10 @@ class WorkbenchTest {
             Thread.sleep(1);
         }
 
-        assertThatThrownBy(() -> workbench.run(() -> "too many"))
-                .isInstanceOfSatisfying(Refused.class, refused -> {
-                    assertThat(refused.problem().getStatus()).isEqualTo(503);
-                    assertThat(refused.headers()).containsEntry("Retry-After", "2");
-                });
+        assertThatThrownBy(() -> workbench.run(() -> "too many")).isInstanceOfSatisfying(Refused.class, refused -> {
+            assertThat(refused.problem().getStatus()).isEqualTo(503);
+            assertThat(refused.headers()).containsEntry("Retry-After", "2");
+        });
 
         end.countDown();
         assertThat(atWork.join()).isTrue();
