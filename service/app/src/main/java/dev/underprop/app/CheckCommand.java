@@ -33,6 +33,7 @@ final class CheckCommand implements Callable<Integer> {
             names = "--units",
             defaultValue = "us",
             paramLabel = "us|si",
+            converter = Choices.Units.class,
             description = "Units of the results, ${DEFAULT-VALUE} unless given.")
     private UnitSystem units = UnitSystem.US;
 
@@ -40,6 +41,7 @@ final class CheckCommand implements Callable<Integer> {
             names = "--detail",
             defaultValue = "compact",
             paramLabel = "compact|full",
+            converter = Choices.Details.class,
             description = "How much is told, ${DEFAULT-VALUE} unless given.")
     private AnswerOptions.Detail detail = AnswerOptions.Detail.COMPACT;
 

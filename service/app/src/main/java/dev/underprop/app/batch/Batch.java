@@ -7,6 +7,7 @@ import dev.underprop.app.report.TerminalReport;
 import dev.underprop.wire.door.AnswerOptions;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.UUID;
 
@@ -69,7 +70,7 @@ public final class Batch {
         try {
             return reader.judge(file);
         } catch (RuntimeException | StackOverflowError e) {
-            PrintWriter err = new PrintWriter(System.err, true);
+            PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
             return new Outcome.Refused(
                     file.name(),
                     ProblemKind.INTERNAL_ERROR

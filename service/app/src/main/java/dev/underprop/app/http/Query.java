@@ -24,7 +24,7 @@ final class Query {
     private final List<Fault> faults = new ArrayList<>();
 
     private Query(String text) {
-        for (String pair : text.split("&")) {
+        for (String pair : text.split("&", -1)) {
             if (!pair.isEmpty()) {
                 take(pair);
             }

@@ -16,6 +16,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.function.Consumer;
+import org.eclipse.jetty.server.handler.GracefulHandler;
 
 /** The running service. */
 public final class Service implements AutoCloseable {
@@ -67,6 +68,11 @@ public final class Service implements AutoCloseable {
         readiness.stopping();
         javalin.stop();
         workbench.close();
+    }
+
+    /** Requests that have begun and not ended. */
+    long requests() {
+        return ((GracefulHandler) javalin.jettyServer().server().getHandler()).getCurrentRequestCount();
     }
 
     InternalRouter router() {

@@ -21,7 +21,9 @@ class StoppingTest {
             wire.send("POST /v1/plan-checks HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n"
                     + "Content-Type: application/yaml\r\nContent-Length: " + plan.length + "\r\n\r\n");
             wire.send(Arrays.copyOf(plan, 10));
-            Thread.sleep(500);
+            while (service.requests() == 0) {
+                Thread.sleep(1);
+            }
             Thread stop = new Thread(service::close, "stop");
             stop.start();
             Thread.sleep(500);
