@@ -33,7 +33,7 @@ final class JettySettings {
         http.setSendServerVersion(false);
         http.setSendDateHeader(false);
         http.setIdleTimeout(IDLE_MILLIS);
-        http.setUriCompliance(UriCompliance.RFC3986);
+        http.setUriCompliance(UriCompliance.DEFAULT);
         http.addCustomizer((request, headers) -> {
             Replies.SAFETY.forEach(headers::put);
             return request;

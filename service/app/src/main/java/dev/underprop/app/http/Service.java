@@ -16,6 +16,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.function.Consumer;
+import org.eclipse.jetty.server.handler.GracefulHandler;
 
 /** The running service. */
 public final class Service implements AutoCloseable {
@@ -69,6 +70,11 @@ public final class Service implements AutoCloseable {
         workbench.close();
     }
 
+    /** Requests that have begun and not ended. */
+    long requests() {
+        return ((GracefulHandler) javalin.jettyServer().server().getHandler()).getCurrentRequestCount();
+    }
+
     InternalRouter router() {
         return javalin.unsafe.internalRouter;
     }
@@ -79,6 +85,7 @@ public final class Service implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
         config.http.compressionStrategy = CompressionStrategy.NONE;
         config.http.prefer405over404 = false;
+        config.router.ignoreTrailingSlashes = false;
         JettySettings.apply(config.jetty, settings);
         config.router.javaLangErrorHandler(Failures::answer);
         Routes.add(config.routes, plans, pages);
@@ -86,8 +93,7 @@ public final class Service implements AutoCloseable {
                 Refused.class, (refused, context) -> Replies.problem(context, refused.problem(), refused.headers()));
         config.routes.exception(EndpointNotFound.class, (missing, context) -> unrouted(context));
         config.routes.exception(Exception.class, (failure, context) -> Failures.answer(context, failure));
-        config.routes.exception(
-                HttpResponseException.class, (failure, context) -> Failures.answer(context, failure));
+        config.routes.exception(HttpResponseException.class, (failure, context) -> Failures.answer(context, failure));
     }
 
     private void unrouted(Context context) {
