@@ -12,14 +12,18 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.router.EndpointNotFound;
 import io.javalin.router.InternalRouter;
+import io.javalin.util.JavalinException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.function.Consumer;
 import org.eclipse.jetty.server.handler.GracefulHandler;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** The running service. */
 public final class Service implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(Service.class);
     private static final String TRIAL = "/demo/two-spans.yaml";
 
     private final PlanDoor door = new PlanDoor();
@@ -66,7 +70,11 @@ public final class Service implements AutoCloseable {
     @Override
     public void close() {
         readiness.stopping();
-        javalin.stop();
+        try {
+            javalin.stop();
+        } catch (JavalinException e) {
+            LOG.warn("Stopped before everything that had begun was finished", e);
+        }
         workbench.close();
     }
 

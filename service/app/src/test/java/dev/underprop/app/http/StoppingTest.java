@@ -26,7 +26,7 @@ class StoppingTest {
             }
             Thread stop = new Thread(service::close, "stop");
             stop.start();
-            Thread.sleep(500);
+            Thread.sleep(300);
             assertThat(stop.isAlive()).as("waiting for the request").isTrue();
 
             wire.send(Arrays.copyOfRange(plan, 10, plan.length));
