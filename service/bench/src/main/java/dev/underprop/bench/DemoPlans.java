@@ -46,7 +46,7 @@ final class DemoPlans {
     }
 
     /**
-     * A long floor: joists 16 in apart and 15 ft long over a sill, a girder and some shores with posts at even spacing.
+     * A long floor: joists 16 in apart and 15 ft long over a sill, a girder and some shores, every post under a joist.
      *
      * @param joists number of joists
      * @param shores number of shores
@@ -69,7 +69,7 @@ final class DemoPlans {
             yaml.append("  - name: S")
                     .append(s)
                     .append("\n    at: ")
-                    .append(42 + 48 * s)
+                    .append(42 + 60 * s)
                     .append(" in\n");
             yaml.append("    beam: { size: 2x10, plies: 3, species: hem-fir, grade: No.2, moisture: dry, start: -6 in,")
                     .append(" length: ")
@@ -77,7 +77,8 @@ final class DemoPlans {
                     .append(" in }\n    posts:\n");
             for (int p = 0; p < posts; p++) {
                 yaml.append("      - { name: S").append(s).append('P').append(p).append(", at: ");
-                yaml.append(run * p / (posts - 1)).append(" in, height: 6 ft, stiffness: 100 kip/in }\n");
+                yaml.append(16 * Math.rint(run * p / (posts - 1) / 16))
+                        .append(" in, height: 6 ft, stiffness: 100 kip/in }\n");
             }
         }
         yaml.append("situations:\n  - { name: shored }\n  - { name: sill out, removed: [sill] }\n");

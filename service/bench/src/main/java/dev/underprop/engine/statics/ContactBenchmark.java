@@ -97,7 +97,7 @@ public class ContactBenchmark {
         ContactState state = new ContactState(assembly, all);
         double sum = 0;
         for (int unit = 0; unit <= units.size(); unit++) {
-            sum += state.values(unit)[0] + state.row(unit)[0];
+            sum += state.response(unit).values()[0] + state.row(unit)[0];
         }
         return sum;
     }

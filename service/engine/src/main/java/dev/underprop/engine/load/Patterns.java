@@ -14,7 +14,7 @@ import java.util.function.Supplier;
 /**
  * The live load patterns of a plan: all; for every shore its odd spans, its even spans, each pair of neighbours and each
  * single span; the same for the parts of the joists between the lines that carry them; and, asked for one by one, the
- * pattern of influence that is worst for a given contact. A pattern that repeats another is kept once.
+ * pattern of influence that relieves or presses a given contact most. A pattern that repeats another is kept once.
  */
 public final class Patterns {
 
@@ -84,20 +84,28 @@ public final class Patterns {
                 cells.set(c);
             }
         }
+        keep(name, cells);
+    }
+
+    private void keep(Supplier<String> name, BitSet cells) {
         if (!cells.isEmpty() && known.add(cells)) {
             patterns.add(new Pattern(name.get(), cells));
         }
     }
 
     /**
-     * Adds the pattern that presses hardest on a contact and the one that lifts it most.
+     * Adds the pattern that lifts a contact most.
      *
      * @param place what the contact is called
      * @param influence change of the contact force per unit of live load in a cell
      */
-    public void addInfluence(Supplier<String> place, IntToDoubleFunction influence) {
-        addCells(() -> "live load where it adds to " + place.get(), c -> influence.applyAsDouble(c) > 0);
+    public void addRelief(Supplier<String> place, IntToDoubleFunction influence) {
         addCells(() -> "live load where it relieves " + place.get(), c -> influence.applyAsDouble(c) < 0);
+    }
+
+    /** Adds the pattern that presses hardest on a contact. */
+    public void addPressure(Supplier<String> place, IntToDoubleFunction influence) {
+        addCells(() -> "live load where it adds to " + place.get(), c -> influence.applyAsDouble(c) > 0);
     }
 
     /** The patterns in order, "everywhere" first. Empty where there is no live load. */

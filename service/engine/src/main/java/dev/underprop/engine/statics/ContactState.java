@@ -1,6 +1,6 @@
 package dev.underprop.engine.statics;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.function.IntFunction;
@@ -10,6 +10,36 @@ import java.util.function.IntFunction;
  * The answer of a unit is one number a contact: its force (N) where closed, its opening (m) where open.
  */
 final class ContactState {
+
+    /**
+     * What a state answers: one number a contact.
+     *
+     * @param values force (N) where closed, opening (m) where open
+     * @param movements deflection of the carried member (m)
+     */
+    record Response(double[] values, double[] movements) {
+        static final Response NONE = new Response(NOT_YET, NOT_YET);
+
+        static Response sum(int[] units, IntFunction<Response> of) {
+            Response first = of.apply(units[0]);
+            Response sum = new Response(first.values.clone(), first.movements.clone());
+            for (int k = 1; k < units.length; k++) {
+                Response more = of.apply(units[k]);
+                add(more.values, sum.values);
+                add(more.movements, sum.movements);
+            }
+            return sum;
+        }
+    }
+
+    private static void add(double[] more, double[] sum) {
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] += more[i];
+        }
+    }
+
+    /** Cases a state is asked for before it answers unit by unit. */
+    private static final int FEW = 3;
 
     private static final double[] NOT_YET = {};
 
@@ -21,9 +51,9 @@ final class ContactState {
     private Bands unconstrained;
     private boolean twofold;
     private final int[][] supports;
-    private double[][] values;
-    private double[][] movements;
-    private double[][] rows;
+    private final List<Response> responses = new ArrayList<>();
+    private final List<double[]> rows = new ArrayList<>();
+    private int asked;
     private final BitSet loose;
     private final double weak;
 
@@ -53,9 +83,6 @@ final class ContactState {
         for (int c = 0; c < pressing.length; c++) {
             pressing[c] = closed.get(c);
         }
-        this.values = notYet(assembly.units() + 1);
-        this.movements = notYet(assembly.units() + 1);
-        this.rows = notYet(assembly.units() + 1);
         this.supports = assembly.layout().supports(closed);
         this.joists = new JoistReduction[assembly.joists().size()];
         for (int j = 0; j < joists.length; j++) {
@@ -99,9 +126,8 @@ final class ContactState {
         matrix = stiffness(true);
         unconstrained = matrix.copy();
         factorise();
-        Arrays.fill(values, NOT_YET);
-        Arrays.fill(movements, NOT_YET);
-        Arrays.fill(rows, NOT_YET);
+        responses.clear();
+        rows.clear();
     }
 
     private void addJoist(int j, Bands stiffness) {
@@ -155,78 +181,65 @@ final class ContactState {
         return supports;
     }
 
-    /** Force or opening at every contact for a unit or group; the unit after the last load is the gaps and lifts. */
-    double[] values(int unit) {
-        ensure(unit);
-        return values[unit];
+    /**
+     * Whether enough cases have asked for this state that answers to single units pay off; a state seen once or twice
+     * is asked for whole cases.
+     */
+    boolean worthUnits() {
+        return ++asked > FEW;
     }
 
-    /** Deflection (m) of the carried member at every contact for a unit or group. */
-    double[] movements(int unit) {
-        ensure(unit);
-        return movements[unit];
+    /** Answer to a unit or group; the unit after the last load is the gaps and lifts. */
+    Response response(int unit) {
+        if (unit < responses.size() && responses.get(unit) != Response.NONE) {
+            return responses.get(unit);
+        }
+        Response response = assembly.smallGroup(unit)
+                ? Response.sum(assembly.group(unit), this::response)
+                : respond(assembly.loading(unit), unit == assembly.units());
+        while (responses.size() <= unit) {
+            responses.add(Response.NONE);
+        }
+        responses.set(unit, response);
+        return response;
     }
 
     /** Row of a unit or group, as {@link FieldLayout} lays it out. */
     double[] row(int unit) {
-        ensure(unit);
-        if (rows[unit].length == 0) {
-            rows[unit] = assembly.isGroup(unit)
-                    ? sum(assembly.group(unit), this::row)
-                    : assembly.layout().row(unit, closed, values[unit], supports);
+        if (unit < rows.size() && rows.get(unit) != NOT_YET) {
+            return rows.get(unit);
         }
-        return rows[unit];
-    }
-
-    private void ensure(int unit) {
-        if (unit >= values.length) {
-            values = longer(values, unit + 64);
-            movements = longer(movements, unit + 64);
-            rows = longer(rows, unit + 64);
-        }
-        if (values[unit].length == 0) {
-            if (assembly.isGroup(unit)) {
-                values[unit] = sum(assembly.group(unit), this::values);
-                movements[unit] = sum(assembly.group(unit), this::movements);
-            } else {
-                respond(unit);
+        double[] row = new double[assembly.layout().size()];
+        if (assembly.smallGroup(unit)) {
+            for (int part : assembly.group(unit)) {
+                add(row(part), row);
             }
+        } else {
+            writeRow(assembly.loading(unit), response(unit).values(), row);
         }
-    }
-
-    private static double[][] notYet(int size) {
-        double[][] list = new double[size][];
-        Arrays.fill(list, NOT_YET);
-        return list;
-    }
-
-    private static double[][] longer(double[][] list, int size) {
-        double[][] longer = notYet(size);
-        System.arraycopy(list, 0, longer, 0, list.length);
-        return longer;
-    }
-
-    private static double[] sum(int[] units, IntFunction<double[]> of) {
-        double[] sum = of.apply(units[0]).clone();
-        for (int k = 1; k < units.length; k++) {
-            add(of.apply(units[k]), sum);
+        while (rows.size() <= unit) {
+            rows.add(NOT_YET);
         }
-        return sum;
+        rows.set(unit, row);
+        return row;
     }
 
-    private static void add(double[] more, double[] sum) {
-        for (int i = 0; i < sum.length; i++) {
-            sum[i] += more[i];
-        }
+    /** Writes the row of a loading whose forces at the contacts are known. */
+    void writeRow(Loading loading, double[] values, double[] row) {
+        assembly.layout().write(loading, pressing, values, supports, row);
     }
 
-    private void respond(int unit) {
-        boolean offsets = unit == assembly.units();
+    /**
+     * Answers for a loading.
+     *
+     * @param offsets whether the gaps and lifts act with it
+     */
+    Response respond(Loading loading, boolean offsets) {
         double[][] held = new double[joists.length][];
-        double[] moves = assembly.carrierLoad(unit).clone();
+        double[] moves = loading.onCarriers().clone();
         double[] movesLow = new double[moves.length];
         for (int j = 0; j < joists.length; j++) {
-            double[] load = assembly.joists().get(j).load(unit);
+            double[] load = loading.onJoist(j);
             held[j] = joists[j].freeDeflections(load, offsets);
             for (int t = 0; t < joists[j].ties(); t++) {
                 int c = assembly.joists().get(j).contact(joists[j].tie(t));
@@ -234,16 +247,15 @@ final class ContactState {
             }
         }
         solveCarriers(moves, movesLow, offsets);
-        if (!twofold && !assembly.roundingIsSmall(unit, moves)) {
+        if (!twofold && !assembly.roundingIsSmall(loading, moves)) {
             keepMoreDigits();
-            respond(unit);
-            return;
+            return respond(loading, offsets);
         }
-        double[] value = new double[assembly.frame().contacts().size()];
+        double[] value = new double[pressing.length];
         double[] movement = new double[value.length];
-        double[] residual = assembly.carrierLoad(unit).clone();
+        double[] residual = loading.onCarriers().clone();
         for (int j = 0; j < joists.length; j++) {
-            recoverJoist(j, unit, held[j], moves, value, movement, residual);
+            recoverJoist(j, loading.onJoist(j), offsets, held[j], moves, value, movement, residual);
         }
         if (twofold) {
             assembly.subtractBending(moves, movesLow, residual);
@@ -254,8 +266,7 @@ final class ContactState {
             residual[i] -= weak * moves[i];
         }
         recoverProps(offsets, moves, residual, value, movement);
-        values[unit] = value;
-        movements[unit] = movement;
+        return new Response(value, movement);
     }
 
     /** Takes nodal loads, gives nodal movements; the second array holds the low parts. */
@@ -263,7 +274,7 @@ final class ContactState {
         List<Contact> contacts = assembly.frame().contacts();
         double[] prescribed = new double[nodal.length];
         for (int c = 0; c < contacts.size(); c++) {
-            if (contacts.get(c) instanceof Contact.OnProp prop && closed.get(c)) {
+            if (contacts.get(c) instanceof Contact.OnProp prop && pressing[c]) {
                 int node = 2 * assembly.node(c);
                 if (rigid(prop)) {
                     prescribed[node] = offsets ? prop.gap() : 0;
@@ -276,7 +287,7 @@ final class ContactState {
             unconstrained.subtractProduct(prescribed, new double[nodal.length], nodal, nodalLow);
         }
         for (int c = 0; c < contacts.size(); c++) {
-            if (contacts.get(c) instanceof Contact.OnProp prop && closed.get(c) && rigid(prop)) {
+            if (contacts.get(c) instanceof Contact.OnProp prop && pressing[c] && rigid(prop)) {
                 int node = 2 * assembly.node(c);
                 nodal[node] = prescribed[node];
                 nodalLow[node] = 0;
@@ -286,8 +297,14 @@ final class ContactState {
     }
 
     private void recoverJoist(
-            int j, int unit, double[] held, double[] moves, double[] value, double[] movement, double[] residual) {
-        boolean offsets = unit == assembly.units();
+            int j,
+            double[] load,
+            boolean offsets,
+            double[] held,
+            double[] moves,
+            double[] value,
+            double[] movement,
+            double[] residual) {
         CondensedJoist joist = assembly.joists().get(j);
         int n = joist.size();
         double[] carrier = new double[n];
@@ -297,12 +314,12 @@ final class ContactState {
             int node = assembly.node(joist.contact(i));
             carrier[i] = node < 0 ? 0 : moves[2 * node];
         }
-        joists[j].recover(joist.load(unit), held, carrier, offsets, deflection, force);
+        joists[j].recover(load, held, carrier, offsets, deflection, force);
         for (int i = 0; i < n; i++) {
             int c = joist.contact(i);
             int node = assembly.node(c);
             movement[c] = deflection[i];
-            value[c] = closed.get(c) ? force[i] : carrier[i] + (offsets ? joist.gap(i) : 0) - deflection[i];
+            value[c] = pressing[c] ? force[i] : carrier[i] + (offsets ? joist.gap(i) : 0) - deflection[i];
             if (node >= 0) {
                 residual[2 * node] += force[i];
             }
@@ -316,7 +333,7 @@ final class ContactState {
                 int node = 2 * assembly.node(c);
                 double gap = offsets ? prop.gap() : 0;
                 movement[c] = moves[node];
-                if (!closed.get(c)) {
+                if (!pressing[c]) {
                     value[c] = gap - moves[node];
                 } else if (rigid(prop)) {
                     value[c] = residual[node];

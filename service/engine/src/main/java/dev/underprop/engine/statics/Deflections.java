@@ -28,7 +28,7 @@ public final class Deflections {
      * Whether the greatest deflection as part of its span may exceed a value; a false answer is certain.
      *
      * @param known value to be exceeded
-     * @param greatestMoment greatest moment of the member, either sign (N·m)
+     * @param greatestMoment a bound on the member's moment, either sign (N·m)
      */
     public boolean mayExceed(double known, double greatestMoment) {
         return diagram.mayExceed(known, greatestMoment);

@@ -11,6 +11,7 @@ public final class Diagram {
     private final int shearBase;
     private final int momentBase;
     private final int loadBase;
+    private final double[] partMoment;
     private double[] row = {};
     private double sagging;
     private double saggingAt;
@@ -25,6 +26,7 @@ public final class Diagram {
         this.shearBase = base;
         this.momentBase = base + n;
         this.loadBase = base + 2 * n;
+        this.partMoment = new double[n];
     }
 
     /** Shows the row of a case, as {@link Solution#writeRow} leaves it. */
@@ -78,41 +80,58 @@ public final class Diagram {
     /**
      * Whether the deflection as part of its span may exceed a value anywhere. Between two samples the curve lies below the
      * parabola through both whose curvature is the greatest there, and a span is never shorter than the interval that its
-     * samples divide; the nearer look is taken only where a rough one with the member's greatest moment does not settle
-     * it.
+     * samples divide.
      *
      * @param known value to be exceeded
-     * @param greatestMoment greatest moment of the member, either sign (N·m)
+     * @param greatestMoment a bound on the member's moment, either sign (N·m)
      */
     boolean mayExceed(double known, double greatestMoment) {
-        double rough = known - stations.sampleSlack() / stations.rigidity() * greatestMoment;
+        return greatestSample() + stations.greatestSlack() * greatestMoment / 4 > known && mayExceedSomewhere(known);
+    }
+
+    private double greatestSample() {
+        double greatest = 0;
+        double least = 0;
         int from = loadBase + n;
-        int last = from + stations.samples().length - 1;
-        double before = Math.abs(row[from]);
-        for (int i = from; i < last; i++) {
-            double after = Math.abs(row[i + 1]);
-            if ((before > rough || after > rough) && mayExceedBetween(i - from, row[i], row[i + 1], known)) {
+        int to = from + stations.samples().length;
+        for (int i = from; i < to; i++) {
+            greatest = Math.max(greatest, row[i]);
+            least = Math.min(least, row[i]);
+        }
+        return Math.max(greatest, -least);
+    }
+
+    private boolean mayExceedSomewhere(double known) {
+        boundMoments();
+        int[] parts = stations.samplePart();
+        double[] slack = stations.sampleSlack();
+        int from = loadBase + n;
+        for (int i = 0; i < slack.length; i++) {
+            double greatest = partMoment[parts[i]];
+            for (int k = parts[i] + 1; k <= Math.min(parts[i + 1], n - 2); k++) {
+                greatest = Math.max(greatest, partMoment[k]);
+            }
+            double a = row[from + i];
+            double b = row[from + i + 1];
+            double c = slack[i] * greatest;
+            if (Math.max(Math.abs(a), Math.abs(b)) + c / 4 > known
+                    && (parabola(a, b, c) > known || parabola(-a, -b, c) > known)) {
                 return true;
             }
-            before = after;
         }
         return false;
     }
 
-    private boolean mayExceedBetween(int sample, double first, double second, double known) {
-        double step = stations.samples()[sample + 1] - stations.samples()[sample];
-        double half = step / (2 * (Stations.SAMPLES + 1)) / stations.rigidity();
-        int[] parts = stations.samplePart();
-        double greatest = 0;
-        double least = 0;
-        for (int i = parts[sample]; i <= Math.min(parts[sample + 1], n - 2); i++) {
-            double v = shear(i);
-            double w = uniform(i);
-            double turn = v * (v - w * (at(i + 1) - at(i))) < 0 ? moment(i) + v * v / (2 * w) : moment(i);
-            greatest = Math.max(Math.max(greatest, turn), Math.max(moment(i), moment(i + 1)));
-            least = Math.min(Math.min(least, turn), Math.min(moment(i), moment(i + 1)));
+    /** A bound on the moment of each part, either sign: its greater end and what its load can add between. */
+    private void boundMoments() {
+        double[] places = stations.places();
+        double before = Math.abs(row[momentBase]);
+        for (int i = 0; i < n - 1; i++) {
+            double after = Math.abs(row[momentBase + i + 1]);
+            double h = places[i + 1] - places[i];
+            partMoment[i] = Math.max(before, after) + Math.abs(row[loadBase + i]) * h * h / 8;
+            before = after;
         }
-        return parabola(first, second, half * greatest) > known || parabola(-first, -second, -half * least) > known;
     }
 
     /** Greatest value of the parabola a + (b - a) t + c t (1 - t) for t from 0 to 1, c not negative. */

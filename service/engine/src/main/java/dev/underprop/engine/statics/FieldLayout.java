@@ -51,15 +51,13 @@ final class FieldLayout {
         return supports;
     }
 
-    /** The row of one unit in one contact state. */
-    double[] row(int unit, BitSet closed, double[] values, int[][] supports) {
-        double[] row = new double[size];
+    /** Writes the row of a loading in one contact state. */
+    void write(Loading loading, boolean[] pressing, double[] values, int[][] supports, double[] row) {
         for (int m = 0; m < base.length; m++) {
             Stations stations = members.get(m);
-            stations.fill(unit, closed, values, row, base[m]);
+            stations.fill(loading.uniform(m), loading.point(m), pressing, values, row, base[m]);
             diagrams.get(m).view(row);
             deflections.get(m).sample(supports[m], row, base[m] + 3 * stations.count());
         }
-        return row;
     }
 }
