@@ -48,7 +48,7 @@ final class Stations {
         this.at = places(start, end, contactAt, loads);
         this.contactStation = new int[contacts.length];
         for (int i = 0; i < contacts.length; i++) {
-            contactStation[i] = Arrays.binarySearch(at, contactAt[i]);
+            contactStation[i] = find(at, contactAt[i]);
         }
         this.units = new int[loads.size()];
         this.uniform = new double[units.length][at.length];
@@ -66,7 +66,7 @@ final class Stations {
         }
         this.samplePart = new int[samples.length];
         for (int i = 0; i < samples.length; i++) {
-            int found = Arrays.binarySearch(at, samples[i]);
+            int found = find(at, samples[i]);
             samplePart[i] = found >= 0 ? found : -found - 2;
         }
         this.sampleSlack = longest / (8 * (SAMPLES + 1) * (SAMPLES + 1));
@@ -132,20 +132,29 @@ final class Stations {
         int kept = 0;
         for (int i = 0; i < n; i++) {
             if (kept == 0 || all[i] != all[kept - 1]) {
-                all[kept++] = all[i];
+                all[kept++] = withoutSignOfZero(all[i]);
             }
         }
         return Arrays.copyOf(all, kept);
     }
 
+    private static int find(double[] places, double place) {
+        return Arrays.binarySearch(places, withoutSignOfZero(place));
+    }
+
+    /** A binary search tells minus zero from zero; a beam that starts at minus zero inches does not. */
+    private static double withoutSignOfZero(double place) {
+        return place + 0.0;
+    }
+
     private void addPiece(UnitLoad.Piece piece, double[] w, double[] p) {
         if (piece instanceof UnitLoad.Uniform load) {
-            int to = Arrays.binarySearch(at, load.to());
-            for (int i = Arrays.binarySearch(at, load.from()); i < to; i++) {
+            int to = find(at, load.to());
+            for (int i = find(at, load.from()); i < to; i++) {
                 w[i] += load.intensity();
             }
         } else if (piece instanceof UnitLoad.Point load) {
-            p[Arrays.binarySearch(at, load.at())] += load.force();
+            p[find(at, load.at())] += load.force();
         }
     }
 
