@@ -344,8 +344,8 @@ class HardCasesTest {
                 List.of(
                         new Contact.OnProp(0, place, Double.POSITIVE_INFINITY, 0, false),
                         new Contact.OnProp(0, 4, Double.POSITIVE_INFINITY, 0, false)));
-        UnitLoad load = new UnitLoad(
-                "load", List.of(new UnitLoad.Uniform(0, place, 4, 100), new UnitLoad.Point(0, place, 50)));
+        UnitLoad load =
+                new UnitLoad("load", List.of(new UnitLoad.Uniform(0, place, 4, 100), new UnitLoad.Point(0, place, 50)));
         ContactSolver solver = new ContactSolver(frame, List.of(load));
         Solution solution = solver.solve(new LoadCase(new int[] {0}, new double[] {1}));
         double[] row = new double[solver.rowSize()];
