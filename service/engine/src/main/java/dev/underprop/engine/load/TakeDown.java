@@ -102,11 +102,21 @@ final class TakeDown {
         return some && reaches(area.fromY(), area.toY());
     }
 
-    /** Whether a stated extent along y lies on the floor. */
+    /** Whether a stated extent along y lies on the floor, with joists all along it. */
     private boolean reaches(double from, double to) {
         double near = strips.all().get(0).from();
         double far = strips.all().get(strips.all().size() - 1).to();
-        return (Double.isInfinite(from) || from >= near - 1e-3) && (Double.isInfinite(to) || to <= far + 1e-3);
+        return (Double.isInfinite(from) || from >= near - 1e-3)
+                && (Double.isInfinite(to) || to <= far + 1e-3)
+                && (Double.isInfinite(from) || Double.isInfinite(to) || covers(from, to, near, far));
+    }
+
+    /** What lies over a gap in the floor would be lost; a load without stated limits is on the floor alone. */
+    private boolean covers(double from, double to, double near, double far) {
+        double covered = strips.all().stream()
+                .mapToDouble(s -> Math.max(0, Math.min(to, s.to()) - Math.max(from, s.from())))
+                .sum();
+        return covered >= Math.min(to, far) - Math.max(from, near) - 1e-3;
     }
 
     private boolean addAreaPart(Load.Area area, Strips.Strip strip, int row, double from, double to) {

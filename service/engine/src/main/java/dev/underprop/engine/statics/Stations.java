@@ -46,12 +46,12 @@ final class Stations {
         this.at = places(start, end, contactAt, loads);
         this.contactStation = new int[contacts.length];
         for (int i = 0; i < contacts.length; i++) {
-            contactStation[i] = Arrays.binarySearch(at, contactAt[i]);
+            contactStation[i] = find(at, contactAt[i]);
         }
         this.samples = samplePlaces(contactAt);
         this.samplePart = new int[samples.length];
         for (int i = 0; i < samples.length; i++) {
-            int found = Arrays.binarySearch(at, samples[i]);
+            int found = find(at, samples[i]);
             samplePart[i] = found >= 0 ? found : -found - 2;
         }
         this.sampleSlack = new double[samples.length - 1];
@@ -133,7 +133,7 @@ final class Stations {
         int kept = 0;
         for (int i = 0; i < n; i++) {
             if (kept == 0 || all[i] != all[kept - 1]) {
-                all[kept++] = all[i];
+                all[kept++] = withoutSignOfZero(all[i]);
             }
         }
         return Arrays.copyOf(all, kept);
@@ -144,14 +144,23 @@ final class Stations {
         pieces.forEach(piece -> addPiece(piece, uniform, point));
     }
 
+    private static int find(double[] places, double place) {
+        return Arrays.binarySearch(places, withoutSignOfZero(place));
+    }
+
+    /** A binary search tells minus zero from zero; a beam that starts at minus zero inches does not. */
+    private static double withoutSignOfZero(double place) {
+        return place + 0.0;
+    }
+
     private void addPiece(UnitLoad.Piece piece, double[] w, double[] p) {
         if (piece instanceof UnitLoad.Uniform load) {
-            int to = Arrays.binarySearch(at, load.to());
-            for (int i = Arrays.binarySearch(at, load.from()); i < to; i++) {
+            int to = find(at, load.to());
+            for (int i = find(at, load.from()); i < to; i++) {
                 w[i] += load.intensity();
             }
         } else if (piece instanceof UnitLoad.Point load) {
-            p[Arrays.binarySearch(at, load.at())] += load.force();
+            p[find(at, load.at())] += load.force();
         }
     }
 

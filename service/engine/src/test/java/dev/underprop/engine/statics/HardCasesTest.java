@@ -357,4 +357,27 @@ class HardCasesTest {
         }
         assertThat(reopened.isEmpty()).isFalse();
     }
+
+    /** Minus zero comes of "-0 in" and of mirrored plans; it is the same place as zero. */
+    @ParameterizedTest
+    @CsvSource({"-0.0, 0.0", "0.0, -0.0", "-0.0, -0.0"})
+    void minus_zero_is_the_same_place_as_zero(double start, double place) {
+        Frame frame = new Frame(
+                List.of(),
+                List.of(new Frame.Carrier(0, start, 4, 1e6)),
+                List.of(
+                        new Contact.OnProp(0, place, Double.POSITIVE_INFINITY, 0, false),
+                        new Contact.OnProp(0, 4, Double.POSITIVE_INFINITY, 0, false)));
+        UnitLoad load =
+                new UnitLoad("load", List.of(new UnitLoad.Uniform(0, place, 4, 100), new UnitLoad.Point(0, place, 50)));
+        ContactSolver solver = new ContactSolver(frame, List.of(load));
+        Solution solution = solver.solve(new LoadCase(new int[] {0}, new double[] {1}));
+        double[] row = new double[solver.rowSize()];
+        solution.writeRow(row);
+        Diagram diagram = solver.diagram(0);
+        diagram.view(row);
+        diagram.scan();
+        assertThat(solution.force(0)).isCloseTo(250, org.assertj.core.api.Assertions.within(1e-9));
+        assertThat(diagram.sagging()).isCloseTo(200, org.assertj.core.api.Assertions.within(1e-9));
+    }
 }

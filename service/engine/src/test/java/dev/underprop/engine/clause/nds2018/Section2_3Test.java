@@ -36,23 +36,6 @@ class Section2_3Test {
         assertThat(Section2_3.duration(kind)).isEqualTo(duration);
     }
 
-    /** NDS 2018, Table 2.3.3, from memory. */
-    @ParameterizedTest
-    @CsvSource({
-        "TENSION, ORDINARY, WET, 1.0",
-        "TENSION, WARM, DRY, 0.9",
-        "MODULUS, HOT, WET, 0.9",
-        "MODULUS_MIN, HOT, DRY, 0.9",
-        "BENDING, ORDINARY, DRY, 1.0",
-        "BENDING, WARM, DRY, 0.8",
-        "SHEAR, HOT, DRY, 0.7",
-        "COMPRESSION, WARM, WET, 0.7",
-        "BEARING, HOT, WET, 0.5"
-    })
-    void temperature(DesignValue value, Temperature temperature, Moisture moisture, double factor) {
-        assertThat(Section2_3.temperature(value, temperature, moisture).value()).isEqualTo(factor);
-    }
-
     @Test
     void temperatureSaysThatItIsFromMemory() {
         Cited cited = Section2_3.temperature(DesignValue.BENDING, Temperature.WARM, Moisture.DRY);

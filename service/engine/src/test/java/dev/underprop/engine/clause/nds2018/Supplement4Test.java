@@ -27,42 +27,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Factors of the NDS Supplement 2018, read in public transcriptions of its tables unless said otherwise. */
 class Supplement4Test {
 
-    /** Table 4A: dressed width (in), CF for Fb 2 and 3 in thick, Fb 4 in thick, Ft, Fc. */
-    @ParameterizedTest
-    @CsvSource({
-        "1.5, 1.5, 1.5, 1.5, 1.15",
-        "2.5, 1.5, 1.5, 1.5, 1.15",
-        "3.5, 1.5, 1.5, 1.5, 1.15",
-        "4.5, 1.4, 1.4, 1.4, 1.1",
-        "5.5, 1.3, 1.3, 1.3, 1.1",
-        "7.25, 1.2, 1.3, 1.2, 1.05",
-        "9.25, 1.1, 1.2, 1.1, 1.0",
-        "11.25, 1.0, 1.1, 1.0, 1.0",
-        "13.25, 0.9, 1.0, 0.9, 0.9",
-        "15.25, 0.9, 1.0, 0.9, 0.9"
-    })
-    void westernSizes(double width, double thin, double four, double tension, double compression) {
-        assertThat(size(BENDING, DF_2, 1.5, width)).isEqualTo(thin);
-        assertThat(size(BENDING, DF_2, 2.5, width)).isEqualTo(thin);
-        assertThat(size(BENDING, DF_2, 3.5, width)).isEqualTo(four);
-        assertThat(size(TENSION, DF_2, 1.5, width)).isEqualTo(tension);
-        assertThat(size(COMPRESSION, DF_2, 1.5, width)).isEqualTo(compression);
-    }
-
     /** Boards sawn to full size in old houses: between two rows, the smaller factor. */
     @ParameterizedTest
     @CsvSource({"2, 8, 1.1", "2, 10, 1.0", "2, 12, 0.9", "3, 10, 1.0", "4, 10, 1.1"})
     void fullSizesTakeTheSmallerFactor(double thickness, double width, double expected) {
         assertThat(size(BENDING, DF_2, thickness, width)).isEqualTo(expected);
-    }
-
-    /** Table 4A, stud grade: width, CF for Fb and Ft, CF for Fc. */
-    @ParameterizedTest
-    @CsvSource({"3.5, 1.1, 1.05", "4.5, 1.0, 1.0", "5.5, 1.0, 1.0"})
-    void studSizes(double width, double bending, double compression) {
-        assertThat(size(BENDING, DF_STUD, 1.5, width)).isEqualTo(bending);
-        assertThat(size(TENSION, DF_STUD, 1.5, width)).isEqualTo(bending);
-        assertThat(size(COMPRESSION, DF_STUD, 1.5, width)).isEqualTo(compression);
     }
 
     @Test
@@ -173,23 +142,6 @@ class Supplement4Test {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Supplement4.wetService(BENDING, DF_2, Moisture.WET))
                 .withMessageContaining("size factor");
-    }
-
-    /** Flat use factor Cfu: dressed width, 2 and 3 in thick, 4 in thick. */
-    @ParameterizedTest
-    @CsvSource({
-        "3.5, 1.1, 1.0",
-        "4.5, 1.1, 1.05",
-        "5.5, 1.15, 1.05",
-        "7.25, 1.15, 1.05",
-        "9.25, 1.2, 1.1",
-        "11.25, 1.2, 1.1"
-    })
-    void flatUse(double width, double thin, double four) {
-        assertThat(flat(1.5, width)).isEqualTo(thin);
-        assertThat(flat(2.5, width)).isEqualTo(thin);
-        assertThat(flat(3.5, width)).isEqualTo(four);
-        assertThat(flat(3.0, width)).isEqualTo(four);
     }
 
     @Test

@@ -1,0 +1,177 @@
+package dev.underprop.engine.assess;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.underprop.engine.check.CheckId;
+import dev.underprop.engine.check.CheckResult;
+import dev.underprop.engine.check.Verdict;
+import dev.underprop.engine.plan.Member;
+import dev.underprop.fixtures.Case;
+import dev.underprop.fixtures.Expected;
+import dev.underprop.fixtures.Fixtures;
+import dev.underprop.fixtures.Inputs;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Every printed number that the engine can work out, worked out by the engine. A kind nobody works out breaks the build. */
+class PublishedFiguresTest {
+
+    private static final Map<String, Figure> HERE = Map.ofEntries(
+            Map.entry("size-factor", FactorFigures::size),
+            Map.entry("wet-service", FactorFigures::wetService),
+            Map.entry("flat-use", FactorFigures::flatUse),
+            Map.entry("repetitive-member", FactorFigures::repetitive),
+            Map.entry("load-duration", FactorFigures::loadDuration),
+            Map.entry("bearing-area", FactorFigures::bearingArea),
+            Map.entry("temperature", FactorFigures::temperature),
+            Map.entry("effective-length", StabilityFigures::effectiveLength),
+            Map.entry("beam-stability", StabilityFigures::midspanLoad),
+            Map.entry("beam-stability-limit", StabilityFigures::limit),
+            Map.entry("lateral-support-rules", StabilityFigures::lateralSupport),
+            Map.entry("section-properties", CapacityFigures::section),
+            Map.entry("adjusted-values", CapacityFigures::adjusted),
+            Map.entry("built-up-beam", CapacityFigures::builtUp),
+            Map.entry("girder-span-table", CapacityFigures::girderSpan),
+            Map.entry("notched-shear", CapacityFigures::notchedShear),
+            Map.entry("bearing", CapacityFigures::bearing),
+            Map.entry("minimum-bearing", CapacityFigures::leastBearing),
+            Map.entry("presumptive-bearing", CapacityFigures::presumptive),
+            Map.entry("pad-area-table", CapacityFigures::padArea),
+            Map.entry("deflection-limits", CapacityFigures::deflectionDivisor),
+            Map.entry("joist-limits", FloorFigures::joistLimits),
+            Map.entry("joist-section", FloorFigures::joistSection),
+            Map.entry("long-term-deflection", FloorFigures::longTerm),
+            Map.entry("tributary-load", FloorFigures::tributary));
+
+    /** Kinds that have a test of their own. */
+    private static final Map<String, String> ELSEWHERE = Map.of(
+            "continuous-beam", "dev.underprop.engine.statics.PublishedBeamsTest",
+            "joist-span-table", "dev.underprop.engine.assess.PublishedSpansTest");
+
+    /** Kinds of which the engine holds nothing. */
+    private static final Map<String, String> NOT_HELD = Map.of(
+            "lumber-values", "the catalogue of reference values stands outside the engine, which takes them as given",
+            "dead-loads", "loads are given by the plan; the engine holds no table of them",
+            "live-loads", "loads are given by the plan; the engine holds no table of them",
+            "live-load-reduction", "live load is never reduced",
+            "bearing-rules", "the reduced deformation limit and end-grain bearing are not in the engine",
+            "column-slenderness-limit", "there are no timber columns in the engine");
+
+    /** Numbers of exercised kinds that the engine does not hold. */
+    private static final Map<String, String> LEFT = Map.ofEntries(
+            Map.entry("section-properties/breadth", "dressed sizes stand in the catalogue, outside the engine"),
+            Map.entry("section-properties/depth", "dressed sizes stand in the catalogue, outside the engine"),
+            Map.entry("girder-span-table/jackStuds", "studs beside an opening are no part of a shore"),
+            Map.entry("notched-shear/depthAtNotch", "a difference of two inputs"),
+            Map.entry("presumptive-bearing/lateralBearing", "no lateral load on the ground is judged yet"),
+            Map.entry("presumptive-bearing/slidingFriction", "no lateral load on the ground is judged yet"),
+            Map.entry("presumptive-bearing/slidingCohesion", "no lateral load on the ground is judged yet"),
+            Map.entry("lateral-support-rules/bridgingSpacingMax", "stands in the words of the rule, not as a number"),
+            Map.entry("joist-section/deflectionLimit", "a limit of another country's practice"),
+            Map.entry("deflection-limits/plastered ceilings", "no ceilings are judged"),
+            Map.entry("deflection-limits/other ceilings", "no ceilings are judged"),
+            Map.entry("deflection-limits/rafters steeper than 3:12 without finished ceiling", "no rafters are judged"),
+            Map.entry("deflection-limits/interior walls and partitions", "no walls are judged"));
+
+    private static String key(Case published, Expected wanted) {
+        boolean byMember = published.kind().equals("deflection-limits");
+        return published.kind() + "/" + (byMember ? wanted.given().text("member") : wanted.quantity());
+    }
+
+    @TestFactory
+    Stream<DynamicTest> everyNumberIsReproduced() {
+        return Fixtures.all().stream()
+                .filter(c -> HERE.containsKey(c.kind()))
+                .flatMap(c -> c.expected().stream()
+                        .filter(e -> !LEFT.containsKey(key(c, e)))
+                        .map(e -> DynamicTest.dynamicTest(c + " " + e, () -> check(c, e))));
+    }
+
+    private static void check(Case published, Expected wanted) {
+        double actual = HERE.get(published.kind()).of(published, wanted) / UnitsOf.si(wanted.unit());
+        assertThat(wanted.check(actual).agrees())
+                .as(wanted.check(actual).message())
+                .isTrue();
+        if (wanted.computed().isPresent()) {
+            assertThat(wanted.checkComputed(actual).agrees())
+                    .as(wanted.checkComputed(actual).message())
+                    .isTrue();
+        }
+    }
+
+    @Test
+    void everyKindIsExercisedOrNamedWithAReason() throws ClassNotFoundException {
+        Set<String> kinds = Fixtures.all().stream().map(Case::kind).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> known = new TreeSet<>(HERE.keySet());
+        known.addAll(ELSEWHERE.keySet());
+        known.addAll(NOT_HELD.keySet());
+
+        assertThat(known).isEqualTo(kinds);
+        assertThat(HERE.size() + ELSEWHERE.size() + NOT_HELD.size()).isEqualTo(kinds.size());
+        for (String test : ELSEWHERE.values()) {
+            assertThat(Stream.of(Class.forName(test).getDeclaredMethods()))
+                    .anyMatch(m -> m.isAnnotationPresent(TestFactory.class));
+        }
+    }
+
+    @Test
+    void whatIsLeftOutStandsInTheFixtures() {
+        Set<String> keys = Fixtures.all().stream()
+                .filter(c -> HERE.containsKey(c.kind()))
+                .flatMap(c -> c.expected().stream().map(e -> key(c, e)))
+                .collect(Collectors.toCollection(TreeSet::new));
+
+        assertThat(keys).containsAll(LEFT.keySet());
+        for (String kind : HERE.keySet()) {
+            assertThat(keys).as(kind).anyMatch(k -> k.startsWith(kind + "/") && !LEFT.containsKey(k));
+        }
+    }
+
+    @Test
+    void counts() {
+        Map<String, Integer> byKind = new TreeMap<>();
+        Map<String, Set<String>> byStanding = new TreeMap<>();
+        int cases = 0;
+        int numbers = 0;
+        for (Case published : Fixtures.all()) {
+            if (!NOT_HELD.containsKey(published.kind())) {
+                cases++;
+                numbers += (int) published.expected().stream()
+                        .filter(e -> !LEFT.containsKey(key(published, e)))
+                        .count();
+                byKind.merge(published.kind(), 1, Integer::sum);
+                byStanding
+                        .computeIfAbsent(published.standing().word(), s -> new TreeSet<>())
+                        .add(published.countedAs());
+            }
+        }
+        System.out.println("the engine reproduces " + numbers + " numbers of " + cases + " fixture cases: " + byKind
+                + "; counted with rows of a table as one, by standing: "
+                + byStanding.entrySet().stream()
+                        .map(e -> e.getKey() + " " + e.getValue().size())
+                        .collect(Collectors.joining(", ")));
+        assertThat(byKind.keySet()).hasSize(HERE.size() + ELSEWHERE.size());
+        assertThat(byStanding.values().stream().mapToInt(Set::size).sum()).isGreaterThanOrEqualTo(80);
+    }
+
+    /** The slender member of the fixture is refused as a shore beam; nothing is clamped. */
+    @Test
+    void aSlenderBeamHasNoCapacityInAWholePlan() {
+        Inputs in = Fixtures.ofKind("beam-stability-limit").get(0).inputs();
+        Member member = Lumber.member("DF-L", "No.2", in.text("size"), (int) in.number("plies"));
+        double span = in.number("unbracedLength_ft") * Plans.FOOT;
+        CheckResult result = Simple.check(
+                Simple.beam(member, span, 0, 0.1, List.of(Simple.uniform(100, 0))), CheckId.BEAM_BENDING, "beam of A");
+
+        assertThat(result.finding()).isInstanceOf(CheckResult.Refused.class);
+        assertThat(result.verdict()).isEqualTo(Verdict.FAIL);
+    }
+}
