@@ -18,6 +18,9 @@ import java.util.function.Supplier;
  */
 public final class Patterns {
 
+    /** Influence below this part of the greatest is rounding: its sign would differ from a plan to its mirror image. */
+    private static final double ROUNDING = 1e-9;
+
     private final LoadModel model;
     private final int count;
     private final Set<BitSet> known = new HashSet<>();
@@ -100,12 +103,22 @@ public final class Patterns {
      * @param influence change of the contact force per unit of live load in a cell
      */
     public void addRelief(Supplier<String> place, IntToDoubleFunction influence) {
-        addCells(() -> "live load where it relieves " + place.get(), c -> influence.applyAsDouble(c) < 0);
+        double rounding = rounding(influence);
+        addCells(() -> "live load where it relieves " + place.get(), c -> influence.applyAsDouble(c) < -rounding);
     }
 
     /** Adds the pattern that presses hardest on a contact. */
     public void addPressure(Supplier<String> place, IntToDoubleFunction influence) {
-        addCells(() -> "live load where it adds to " + place.get(), c -> influence.applyAsDouble(c) > 0);
+        double rounding = rounding(influence);
+        addCells(() -> "live load where it adds to " + place.get(), c -> influence.applyAsDouble(c) > rounding);
+    }
+
+    private double rounding(IntToDoubleFunction influence) {
+        double greatest = 0;
+        for (int c = 0; c < count; c++) {
+            greatest = Math.max(greatest, Math.abs(influence.applyAsDouble(c)));
+        }
+        return ROUNDING * greatest;
     }
 
     /** The patterns in order, "everywhere" first. Empty where there is no live load. */
