@@ -3,9 +3,12 @@ package dev.underprop.wire.catalogue;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.underprop.engine.clause.nds2018.DesignValue;
 import dev.underprop.engine.clause.nds2018.Supplement4;
 import dev.underprop.engine.material.WoodGrade;
+import dev.underprop.engine.section.RectangularSection;
 import dev.underprop.engine.standard.Citation;
+import dev.underprop.engine.standard.Outcome;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -75,8 +78,11 @@ class CatalogueTest {
     @Test
     void southernPineWiderThanTheTableTakesNineTenths() {
         WoodGrade values = values("sp", "No.2", 13.25);
-        assertThat(Supplement4.sizeBending(values, 1.5 * INCH, 13.25 * INCH).value())
-                .isEqualTo(0.9);
+        Outcome size = Supplement4.size(DesignValue.BENDING, values, new RectangularSection(1.5 * INCH, 13.25 * INCH));
+        assertThat(size)
+                .isInstanceOfSatisfying(
+                        Outcome.Value.class,
+                        value -> assertThat(value.cited().value()).isEqualTo(0.9));
     }
 
     @Test
