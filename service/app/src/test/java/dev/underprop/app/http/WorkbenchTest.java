@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.time.Duration;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 
@@ -32,12 +34,16 @@ class WorkbenchTest {
         Workbench workbench = new Workbench(1, 1, Duration.ofSeconds(20));
         CountDownLatch begun = new CountDownLatch(1);
         CountDownLatch end = new CountDownLatch(1);
-        CompletableFuture<Boolean> atWork = CompletableFuture.supplyAsync(() -> workbench.run(() -> {
-            begun.countDown();
-            return end.await(20, TimeUnit.SECONDS);
-        }));
+        // Threads of its own: the common pool of a small machine has one, which the first task would hold.
+        ExecutorService callers = Executors.newFixedThreadPool(2);
+        CompletableFuture<Boolean> atWork = CompletableFuture.supplyAsync(
+                () -> workbench.run(() -> {
+                    begun.countDown();
+                    return end.await(20, TimeUnit.SECONDS);
+                }),
+                callers);
         assertThat(begun.await(20, TimeUnit.SECONDS)).isTrue();
-        CompletableFuture<String> waiting = CompletableFuture.supplyAsync(() -> workbench.run(() -> "waited"));
+        CompletableFuture<String> waiting = CompletableFuture.supplyAsync(() -> workbench.run(() -> "waited"), callers);
         while (workbench.waiting() == 0) {
             Thread.sleep(1);
         }
@@ -50,6 +56,7 @@ class WorkbenchTest {
         end.countDown();
         assertThat(atWork.join()).isTrue();
         assertThat(waiting.join()).isEqualTo("waited");
+        callers.shutdown();
     }
 
     @Test
