@@ -33,7 +33,9 @@ class RemarksTest {
         Load load = new Load.Area("floor", new Intensity(500, 1900, 0, 0), fromX, toX, -Plans.ANY, Plans.ANY);
         Floor floor = new Floor(
                 Plans.row(3, 0.6, 3),
-                List.of(Plans.bearing("near", 0.1, new Fastening.Loose()), Plans.bearing("far", 2.9, new Fastening.Loose())),
+                List.of(
+                        Plans.bearing("near", 0.1, new Fastening.Loose()),
+                        Plans.bearing("far", 2.9, new Fastening.Loose())),
                 List.of(load),
                 weight);
         return new JobPlan(
@@ -95,7 +97,11 @@ class RemarksTest {
     void withNothingRemovedThereIsNoWordOfIt() {
         JobPlan both = Plans.reference(new Fastening.Held(4000, "ties"), 5e7);
         JobPlan shored = new JobPlan(
-                both.basis(), both.floor(), both.shores(), both.ground(), both.situations().subList(0, 1));
+                both.basis(),
+                both.floor(),
+                both.shores(),
+                both.ground(),
+                both.situations().subList(0, 1));
 
         assertThat(advisories(shored, "bearing-taken-away")).isEmpty();
         assertThat(advisories(shored, "block-over-the-shore")).isEmpty();
@@ -110,8 +116,8 @@ class RemarksTest {
         List<Post> posts = List.of(
                 Plans.post("P1", 0, Plans.RIGID), Plans.post("P2", 2, Plans.RIGID), Plans.post("P3", 4, Plans.RIGID));
         Shore shore = new Shore("A", 0, Plans.twoByTen(2, 0), 0, 4, List.of(), posts);
-        Floor floor = new Floor(
-                List.of(), List.of(), List.of(Simple.uniform(1000, 0)), Floor.JoistWeight.INCLUDED_IN_DEAD);
+        Floor floor =
+                new Floor(List.of(), List.of(), List.of(Simple.uniform(1000, 0)), Floor.JoistWeight.INCLUDED_IN_DEAD);
         assertThat(advisories(Simple.plan(floor, List.of(shore), new Ground.Unstated()), "more-than-tributary"))
                 .singleElement()
                 .matches(a -> a.place().equals("P2"));

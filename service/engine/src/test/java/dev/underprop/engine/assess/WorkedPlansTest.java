@@ -35,8 +35,7 @@ class WorkedPlansTest {
             posts.add(Plans.post("P" + i, i * SPAN, Plans.RIGID));
         }
         Shore shore = new Shore("A", 1, BEAM, 0, 2 * SPAN, List.of(), posts);
-        Situation situation =
-                new Situation("lifted", List.of(), List.of(new Situation.PostLift(0, 1, lift)));
+        Situation situation = new Situation("lifted", List.of(), List.of(new Situation.PostLift(0, 1, lift)));
         return new JobPlan(
                 Basis.US_ASD,
                 new Floor(List.of(), List.of(), List.of(Simple.uniform(LINE, 0)), Floor.JoistWeight.INCLUDED_IN_DEAD),
@@ -46,14 +45,21 @@ class WorkedPlansTest {
     }
 
     private static double middlePost(double lift) {
-        return Assessor.assess(twoSpans(lift)).situations().get(0).posts().get(1).greatest().value();
+        return Assessor.assess(twoSpans(lift))
+                .situations()
+                .get(0)
+                .posts()
+                .get(1)
+                .greatest()
+                .value();
     }
 
     /** Coefficient 10/8 of two equal spans; statics of structures, closed form. */
     @Test
     void theMiddlePostOfTwoSpansTakesTenEighths() {
         assertThat(middlePost(0)).isCloseTo(1.25 * LINE * SPAN, within(1e-6));
-        double byHand = Assessor.assess(twoSpans(0)).situations().get(0).posts().get(1).byHand();
+        double byHand =
+                Assessor.assess(twoSpans(0)).situations().get(0).posts().get(1).byHand();
         assertThat(byHand).isCloseTo(LINE * SPAN, within(1e-6));
     }
 
@@ -81,8 +87,7 @@ class WorkedPlansTest {
                 .filteredOn(r -> r.id().built())
                 .isNotEmpty()
                 .allMatch(r -> r.verdict() == Verdict.NOT_CHECKED);
-        assertThat(out.handChecks())
-                .anyMatch(h -> h.place().equals("J2 on girder") && h.load() < 0);
+        assertThat(out.handChecks()).anyMatch(h -> h.place().equals("J2 on girder") && h.load() < 0);
     }
 
     /**

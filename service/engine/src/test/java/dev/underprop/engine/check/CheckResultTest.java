@@ -62,7 +62,8 @@ class CheckResultTest {
         assertThat(UNCHECKED.verdict()).isEqualTo(Verdict.NOT_CHECKED);
         assertThat(UNCHECKED.ratio()).isNaN();
         assertThat(NOTHING.verdict()).isEqualTo(Verdict.NOT_APPLICABLE);
-        assertThat(of(new CheckResult.Condition(true, Measure.FORCE, 1, "holds")).verdict())
+        assertThat(of(new CheckResult.Condition(true, Measure.FORCE, 1, "holds"))
+                        .verdict())
                 .isEqualTo(Verdict.PASS);
         assertThat(of(new CheckResult.Condition(false, Measure.FORCE, 0, "does not"))
                         .verdict())
@@ -89,8 +90,8 @@ class CheckResultTest {
 
     @Test
     void theWorseOfTwoVerdicts() {
-        List<PlanVerdict> order = List.of(
-                PlanVerdict.ADEQUATE, PlanVerdict.INCOMPLETE, PlanVerdict.INADEQUATE, PlanVerdict.UNSTABLE);
+        List<PlanVerdict> order =
+                List.of(PlanVerdict.ADEQUATE, PlanVerdict.INCOMPLETE, PlanVerdict.INADEQUATE, PlanVerdict.UNSTABLE);
         for (PlanVerdict one : order) {
             for (PlanVerdict other : order) {
                 assertThat(one.worse(other)).isEqualTo(Collections.max(List.of(one, other)));

@@ -99,8 +99,8 @@ class LoadPropertiesTest {
                     JobPlan plan = with(all, List.of(load));
                     LoadModel model = LoadModel.of(plan);
                     double moment = model.units().get(model.dead()).pieces().stream()
-                            .mapToDouble(p ->
-                                    p.total() * plan.floor().joists().get(p.member()).x())
+                            .mapToDouble(p -> p.total()
+                                    * plan.floor().joists().get(p.member()).x())
                             .sum();
                     double wanted = load.intensity().dead() * Totals.extent(plan, load) * x;
                     assertThat(moment).as("seed %d", seed).isCloseTo(wanted, within(1e-9 * Math.max(1, wanted)));
@@ -123,7 +123,8 @@ class LoadPropertiesTest {
     void ownWeightIsAddedWhenThePlanSaysSo() {
         JobPlan plan = RandomFloors.of(3);
         double shores = plan.shores().stream().mapToDouble(Shore::length).sum();
-        double joists = plan.floor().joists().stream().mapToDouble(Joist::length).sum();
+        double joists =
+                plan.floor().joists().stream().mapToDouble(Joist::length).sum();
         JobPlan heavy = Heavy.of(plan, 30, 70);
         LoadModel model = LoadModel.of(heavy);
         assertThat(LoadPlans.total(model, model.dead())).isCloseTo(30 * joists + 70 * shores, within(1e-9));

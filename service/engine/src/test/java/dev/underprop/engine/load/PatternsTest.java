@@ -106,8 +106,12 @@ class PatternsTest {
             JobPlan carried = LoadPlans.plan(plan.floor().joists(), plan.floor().bearings(), plan.shores(), kept);
             Patterns patterns = patterns(carried);
             patterns.addInfluence(() -> "a post", cell -> cell % 2 == 0 ? 1 : -1);
-            assertThat(patterns.all().stream().map(Pattern::cells)).as("seed %d", seed).doesNotHaveDuplicates();
-            assertThat(patterns.all().stream().map(Pattern::name)).as("seed %d", seed).doesNotHaveDuplicates();
+            assertThat(patterns.all().stream().map(Pattern::cells))
+                    .as("seed %d", seed)
+                    .doesNotHaveDuplicates();
+            assertThat(patterns.all().stream().map(Pattern::name))
+                    .as("seed %d", seed)
+                    .doesNotHaveDuplicates();
             assertThat(patterns.all()).allMatch(p -> p.loaded().length > 0);
         }
     }
@@ -148,7 +152,8 @@ class PatternsTest {
 
     @Test
     void gridKeepsNoCutTwice() {
-        JobPlan plan = plan(-ANY, LoadPlans.shore("A", 1, 0, 4, 1, 3), LoadPlans.shore("B", 1.0005, 0, 4, 1.0005, 3.002));
+        JobPlan plan =
+                plan(-ANY, LoadPlans.shore("A", 1, 0, 4, 1, 3), LoadPlans.shore("B", 1.0005, 0, 4, 1.0005, 3.002));
         Grid grid = new Grid(plan.floor(), plan.shores());
 
         assertThat(grid.columns()).isEqualTo(4);

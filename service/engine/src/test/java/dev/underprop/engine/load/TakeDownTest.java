@@ -32,8 +32,7 @@ class TakeDownTest {
     /** Where the middle joist is missing its neighbours draw from twice as far: 1000 and 1000 N/m, then 500, 1000, 500. */
     @Test
     void trimmedJoist() {
-        JobPlan plan = on(
-                List.of(joist(0, 0, 4), joist(1, 1, 4), joist(2, 0, 4)), area(-ANY, ANY, -ANY, ANY));
+        JobPlan plan = on(List.of(joist(0, 0, 4), joist(1, 1, 4), joist(2, 0, 4)), area(-ANY, ANY, -ANY, ANY));
 
         assertThat(LoadPlans.deadOn(plan, 0)).isCloseTo(1000 * 1 + 500 * 3, TIGHT);
         assertThat(LoadPlans.deadOn(plan, 1)).isCloseTo(1000 * 3, TIGHT);
@@ -108,7 +107,10 @@ class TakeDownTest {
     void loadOverAStripWithoutJoistsIsNotLostSilently() {
         List<Joist> apart = List.of(joist(0, 0, 2), joist(0.6, 0, 2), joist(0, 3, 5), joist(0.6, 3, 5));
         JobPlan plan = on(
-                apart, area(0, 0.6, 1, 4), new Load.Along("line", dead(1), 0.3, 1, 4), new Load.Across("gap", dead(1), 2.5, 0, 0.6));
+                apart,
+                area(0, 0.6, 1, 4),
+                new Load.Along("line", dead(1), 0.3, 1, 4),
+                new Load.Across("gap", dead(1), 2.5, 0, 0.6));
 
         assertThat(LoadModel.uncarried(plan)).containsExactly("area", "line", "gap");
     }
