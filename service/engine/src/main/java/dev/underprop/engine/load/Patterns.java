@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.IntPredicate;
 import java.util.function.IntToDoubleFunction;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 
 /**
  * The live load patterns of a plan: all; for every shore its odd spans, its even spans, each pair of neighbours and each
@@ -17,6 +18,9 @@ import java.util.function.Supplier;
  * pattern of influence that is worst for a given contact. A pattern that repeats another is kept once.
  */
 public final class Patterns {
+
+    /** Influence below this part of the greatest is rounding: its sign would differ from one plan to its mirror image. */
+    private static final double ROUNDING = 1e-9;
 
     private final LoadModel model;
     private final int count;
@@ -96,8 +100,13 @@ public final class Patterns {
      * @param influence change of the contact force per unit of live load in a cell
      */
     public void addInfluence(Supplier<String> place, IntToDoubleFunction influence) {
-        addCells(() -> "live load where it adds to " + place.get(), c -> influence.applyAsDouble(c) > 0);
-        addCells(() -> "live load where it relieves " + place.get(), c -> influence.applyAsDouble(c) < 0);
+        double rounding = ROUNDING
+                * IntStream.range(0, count)
+                        .mapToDouble(c -> Math.abs(influence.applyAsDouble(c)))
+                        .max()
+                        .orElse(0);
+        addCells(() -> "live load where it adds to " + place.get(), c -> influence.applyAsDouble(c) > rounding);
+        addCells(() -> "live load where it relieves " + place.get(), c -> influence.applyAsDouble(c) < -rounding);
     }
 
     /** The patterns in order, "everywhere" first. Empty where there is no live load. */
