@@ -23,25 +23,40 @@ final class CheckCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(arity = "1..*", paramLabel = "PATH", description = "Files and folders; plans end in .yaml, .yml or .json.")
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "PATH",
+            description = "Files and folders; plans end in .yaml, .yml or .json.")
     private List<String> paths = List.of();
 
-    @Option(names = "--units", defaultValue = "us", paramLabel = "us|si",
+    @Option(
+            names = "--units",
+            defaultValue = "us",
+            paramLabel = "us|si",
+            converter = Choices.Units.class,
             description = "Units of the results, ${DEFAULT-VALUE} unless given.")
     private UnitSystem units = UnitSystem.US;
 
-    @Option(names = "--detail", defaultValue = "compact", paramLabel = "compact|full",
+    @Option(
+            names = "--detail",
+            defaultValue = "compact",
+            paramLabel = "compact|full",
+            converter = Choices.Details.class,
             description = "How much is told, ${DEFAULT-VALUE} unless given.")
     private AnswerOptions.Detail detail = AnswerOptions.Detail.COMPACT;
 
-    @Option(names = "--report", paramLabel = "json:FILE",
-            description = "Writes a record for every plan; FILE - is the standard output, and people's text goes to the error output.")
+    @Option(
+            names = "--report",
+            paramLabel = "json:FILE",
+            description =
+                    "Writes a record for every plan; FILE - is the standard output, and people's text goes to the error output.")
     private String report = "";
 
     @Override
     public Integer call() {
         if (!report.isEmpty() && (!report.startsWith(JSON) || report.length() == JSON.length())) {
-            throw new ParameterException(spec.commandLine(), "A report is written as json:FILE, not as " + report + ".");
+            throw new ParameterException(
+                    spec.commandLine(), "A report is written as json:FILE, not as " + report + ".");
         }
         String file = report.isEmpty() ? "" : report.substring(JSON.length());
         return new Batch(new AnswerOptions(units, detail), file).run(paths);

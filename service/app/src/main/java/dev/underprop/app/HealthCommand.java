@@ -21,14 +21,18 @@ final class HealthCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Option(names = "--url", defaultValue = "http://127.0.0.1:8080", paramLabel = "URL",
+    @Option(
+            names = "--url",
+            defaultValue = "http://127.0.0.1:8080",
+            paramLabel = "URL",
             description = "Address of the service, ${DEFAULT-VALUE} unless given.")
     private URI url = URI.create("http://127.0.0.1:8080");
 
     @Override
     public Integer call() {
         if (url.getHost() == null || !("http".equals(url.getScheme()) || "https".equals(url.getScheme()))) {
-            throw new ParameterException(spec.commandLine(), "The address of a service starts with http:// or https://.");
+            throw new ParameterException(
+                    spec.commandLine(), "The address of a service starts with http:// or https://.");
         }
         URI ready = url.resolve("/health/ready");
         try {

@@ -45,7 +45,6 @@ public final class Main implements Runnable {
     /** Runs one command and returns its exit status: 0, 1 or 2. */
     static int run(String... args) {
         return new CommandLine(new Main())
-                .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler((failure, line, parsed) -> failed(failure, line.getErr()))
                 .execute(args);
     }

@@ -19,11 +19,17 @@ final class ServeCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Option(names = "--host", defaultValue = "127.0.0.1", paramLabel = "ADDRESS",
+    @Option(
+            names = "--host",
+            defaultValue = "127.0.0.1",
+            paramLabel = "ADDRESS",
             description = "Address to listen on, ${DEFAULT-VALUE} unless given.")
     private String host = "";
 
-    @Option(names = "--port", defaultValue = "8080", paramLabel = "PORT",
+    @Option(
+            names = "--port",
+            defaultValue = "8080",
+            paramLabel = "PORT",
             description = "Port to listen on, ${DEFAULT-VALUE} unless given; 0 takes any free one.")
     private int port;
 
@@ -39,7 +45,9 @@ final class ServeCommand implements Callable<Integer> {
             spec.commandLine().getErr().println("underprop serve: not started: " + e.getMessage());
             return Batch.NOT_DONE;
         }
-        spec.commandLine().getErr().println("underprop serve: listening on http://" + host + ":" + service.port() + "/");
+        spec.commandLine()
+                .getErr()
+                .println("underprop serve: listening on http://" + host + ":" + service.port() + "/");
         untilToldToStop(service);
         return 0;
     }

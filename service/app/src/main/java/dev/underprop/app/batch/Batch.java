@@ -7,6 +7,7 @@ import dev.underprop.app.report.TerminalReport;
 import dev.underprop.wire.door.AnswerOptions;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.UUID;
 
@@ -35,8 +36,7 @@ public final class Batch {
     public Batch(AnswerOptions options, String report) {
         this.options = options;
         this.report = report;
-        // Validation logs through whatever it finds; the logger of the service would take half a second to start.
-        System.setProperty("org.jboss.logging.provider", "jdk");
+        Quiet.logging();
     }
 
     /** Checks the plans in files and folders and returns the exit status. */
@@ -70,7 +70,7 @@ public final class Batch {
         try {
             return reader.judge(file);
         } catch (RuntimeException | StackOverflowError e) {
-            PrintWriter err = new PrintWriter(System.err, true);
+            PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
             return new Outcome.Refused(
                     file.name(),
                     ProblemKind.INTERNAL_ERROR

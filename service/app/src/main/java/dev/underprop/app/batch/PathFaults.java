@@ -19,7 +19,8 @@ final class PathFaults {
     }
 
     static Fault notNamedAsPlan() {
-        return Fault.of("file-name", "The name does not say how the plan is written.", "Let it end in .yaml, .yml or .json.");
+        return Fault.of(
+                "file-name", "The name does not say how the plan is written.", "Let it end in .yaml, .yml or .json.");
     }
 
     static Fault notFile() {
@@ -34,7 +35,8 @@ final class PathFaults {
             return missing();
         }
         if (failure instanceof AccessDeniedException) {
-            return Fault.of("path-denied", "Reading is not permitted.", "Change the permissions, or leave the path out.");
+            return Fault.of(
+                    "path-denied", "Reading is not permitted.", "Change the permissions, or leave the path out.");
         }
         return Fault.of("path-unreadable", "Reading has failed.", "Try again, or leave the path out.")
                 .withGot(String.valueOf(failure.getMessage()));

@@ -25,7 +25,8 @@ final class Allowed {
             context.header("Allow", allow).status(204).result(new byte[0]);
             context.removeHeader("Content-Type");
         } else {
-            String answered = String.join(" and ", methods.stream().filter(m -> !m.equals(OPTIONS)).toList());
+            String answered = String.join(
+                    " and ", methods.stream().filter(m -> !m.equals(OPTIONS)).toList());
             throw Refused.because(
                     ProblemKind.METHOD_NOT_ALLOWED,
                     "The resource answers to " + answered + ", not to " + Fault.shown(method) + ".",

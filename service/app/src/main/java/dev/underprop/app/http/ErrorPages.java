@@ -5,6 +5,7 @@ import dev.underprop.app.report.ProblemKind;
 import dev.underprop.wire.door.Documents;
 import java.nio.ByteBuffer;
 import java.util.List;
+import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.http.HttpField;
 import org.eclipse.jetty.http.HttpFields;
 import org.eclipse.jetty.http.HttpHeader;
@@ -20,21 +21,16 @@ final class ErrorPages extends ErrorHandler {
     @Override
     public boolean handle(Request request, Response response, Callback callback) {
         Object failure = request.getAttribute(ERROR_EXCEPTION);
-        Problem problem = response.getStatus() >= HttpStatus.INTERNAL_SERVER_ERROR_500 && failure instanceof Throwable thrown
+        int status = failure instanceof HttpException wrong ? wrong.getCode() : response.getStatus();
+        Problem problem = status == HttpStatus.INTERNAL_SERVER_ERROR_500 && failure instanceof Throwable thrown
                 ? Failures.logged(thrown)
-                : problem(response.getStatus());
+                : problem(status);
         response.setStatus(problem.getStatus());
         fields(response.getHeaders());
         byte[] bytes = Documents.json(problem, false);
         response.getHeaders().put(HttpHeader.CONTENT_LENGTH, bytes.length);
         response.write(true, ByteBuffer.wrap(bytes), callback);
         return true;
-    }
-
-    @Override
-    public ByteBuffer badMessageError(int status, String reason, HttpFields.Mutable fields) {
-        fields(fields);
-        return ByteBuffer.wrap(Documents.json(problem(status), false));
     }
 
     private static void fields(HttpFields.Mutable fields) {
@@ -44,16 +40,22 @@ final class ErrorPages extends ErrorHandler {
 
     private static Problem problem(int status) {
         return switch (status) {
-            case HttpStatus.BAD_REQUEST_400 -> ProblemKind.UNREADABLE.problem(
-                    "The request is not well-formed HTTP: its address or one of its headers cannot be read.");
+            case HttpStatus.BAD_REQUEST_400 ->
+                ProblemKind.UNREADABLE.problem(
+                        "The request is not well-formed HTTP: its address or one of its headers cannot be read.");
             case HttpStatus.NOT_FOUND_404 -> ProblemKind.NOT_FOUND.problem("There is nothing at this address.");
-            case HttpStatus.SERVICE_UNAVAILABLE_503 -> ProblemKind.UNAVAILABLE.problem("The service is starting or stopping.");
+            case HttpStatus.SERVICE_UNAVAILABLE_503 ->
+                ProblemKind.UNAVAILABLE.problem("The service is starting or stopping.");
             default -> bare(status);
         };
     }
 
     /** Statuses that the contract has no kind for mean what HTTP says they mean (RFC 9457, section 4.2.1). */
     private static Problem bare(int status) {
-        return new Problem().type("about:blank").title(HttpStatus.getMessage(status)).status(status).errors(List.of());
+        return new Problem()
+                .type("about:blank")
+                .title(HttpStatus.getMessage(status))
+                .status(status)
+                .errors(List.of());
     }
 }

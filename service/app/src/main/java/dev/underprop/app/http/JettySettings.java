@@ -3,7 +3,9 @@ package dev.underprop.app.http;
 import io.javalin.config.JettyConfig;
 import org.eclipse.jetty.http.UriCompliance;
 import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
@@ -15,8 +17,7 @@ final class JettySettings {
     private JettySettings() {}
 
     static void apply(JettyConfig jetty, Settings settings) {
-        jetty.host = settings.host();
-        jetty.port = settings.port();
+        jetty.addConnector((server, http) -> connector(server, http, settings));
         jetty.threadPool = threads(settings);
         jetty.modifyHttpConfiguration(JettySettings::http);
         jetty.modifyServer(server -> server(server, settings));
@@ -29,11 +30,25 @@ final class JettySettings {
         return threads;
     }
 
+    private static ServerConnector connector(Server server, HttpConfiguration http, Settings settings) {
+        ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
+        connector.setHost(settings.host());
+        connector.setPort(settings.port());
+        connector.setIdleTimeout(IDLE_MILLIS);
+        connector.setShutdownIdleTimeout(pauseWhileStopping(settings));
+        return connector;
+    }
+
+    /** How long a connection may be silent while stopping (ms): idle ones must be gone well before the time is up. */
+    private static long pauseWhileStopping(Settings settings) {
+        return settings.stopTime().toMillis() / 5;
+    }
+
     private static void http(HttpConfiguration http) {
         http.setSendServerVersion(false);
         http.setSendDateHeader(false);
         http.setIdleTimeout(IDLE_MILLIS);
-        http.setUriCompliance(UriCompliance.RFC3986);
+        http.setUriCompliance(UriCompliance.DEFAULT);
         http.addCustomizer((request, headers) -> {
             Replies.SAFETY.forEach(headers::put);
             return request;
@@ -44,6 +59,8 @@ final class JettySettings {
         server.setErrorHandler(new ErrorPages());
         server.setStopTimeout(settings.stopTime().toMillis());
         server.setStopAtShutdown(false);
-        server.setHandler(new GracefulHandler());
+        GracefulHandler handler = new GracefulHandler();
+        handler.setShutdownIdleTimeout(pauseWhileStopping(settings));
+        server.setHandler(handler);
     }
 }

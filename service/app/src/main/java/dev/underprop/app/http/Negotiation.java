@@ -23,8 +23,7 @@ final class Negotiation {
     static void accept(Context context, String available) {
         Enumeration<String> headers = context.req().getHeaders("Accept");
         if (headers.hasMoreElements() && weight(headers, available) <= 0) {
-            throw Refused.because(
-                    ProblemKind.NOT_ACCEPTABLE, "The resource is available as " + available + " only.");
+            throw Refused.because(ProblemKind.NOT_ACCEPTABLE, "The resource is available as " + available + " only.");
         }
     }
 

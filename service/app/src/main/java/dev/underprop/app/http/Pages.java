@@ -60,7 +60,8 @@ final class Pages {
         String id = context.pathParam("id");
         Replies.json(
                 context,
-                CheckPages.page(id).orElseThrow(() -> notFound("There is no check with the id " + Fault.shown(id) + ".")));
+                CheckPages.page(id)
+                        .orElseThrow(() -> notFound("There is no check with the id " + Fault.shown(id) + ".")));
     }
 
     void problem(Context context) {
@@ -85,8 +86,10 @@ final class Pages {
     }
 
     private static Health health() {
-        String[] words = Version.text().split(" ", 2);
-        return new Health().status(HealthStatus.UP).engine(new EngineVersion().name(words[0]).version(words[1]));
+        String name = Version.text().substring(0, Version.text().indexOf(' '));
+        return new Health()
+                .status(HealthStatus.UP)
+                .engine(new EngineVersion().name(name).version(Version.number()));
     }
 
     private static Refused notFound(String detail) {

@@ -24,7 +24,7 @@ final class Query {
     private final List<Fault> faults = new ArrayList<>();
 
     private Query(String text) {
-        for (String pair : text.split("&")) {
+        for (String pair : text.split("&", -1)) {
             if (!pair.isEmpty()) {
                 take(pair);
             }
@@ -37,7 +37,8 @@ final class Query {
         String value = equals < 0 ? "" : decoded(pair.substring(equals + 1));
         if (given.putIfAbsent(name, value) != null) {
             String detail = "The parameter stands more than once.";
-            faults.add(fault(name, "parameter-repeated", detail, "Keep one of them.").withGot(value));
+            faults.add(fault(name, "parameter-repeated", detail, "Keep one of them.")
+                    .withGot(value));
         }
     }
 
@@ -112,8 +113,7 @@ final class Query {
         try {
             return URLDecoder.decode(text, StandardCharsets.UTF_8);
         } catch (IllegalArgumentException e) {
-            throw Refused.because(
-                    ProblemKind.UNREADABLE, "The query of the address is not well percent-encoded.");
+            throw Refused.because(ProblemKind.UNREADABLE, "The query of the address is not well percent-encoded.");
         }
     }
 

@@ -27,7 +27,10 @@ final class Replies {
     }
 
     static void text(Context context, String mediaType, String text) {
-        bytes(context, mediaType + (mediaType.equals(PLAIN) ? "; charset=utf-8" : ""), text.getBytes(StandardCharsets.UTF_8));
+        bytes(
+                context,
+                mediaType + (mediaType.equals(PLAIN) ? "; charset=utf-8" : ""),
+                text.getBytes(StandardCharsets.UTF_8));
     }
 
     static void problem(Context context, Problem problem, Map<String, String> headers) {

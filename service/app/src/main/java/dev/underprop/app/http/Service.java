@@ -12,13 +12,18 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.router.EndpointNotFound;
 import io.javalin.router.InternalRouter;
+import io.javalin.util.JavalinException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.function.Consumer;
+import org.eclipse.jetty.server.handler.GracefulHandler;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** The running service. */
 public final class Service implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(Service.class);
     private static final String TRIAL = "/demo/two-spans.yaml";
 
     private final PlanDoor door = new PlanDoor();
@@ -65,8 +70,17 @@ public final class Service implements AutoCloseable {
     @Override
     public void close() {
         readiness.stopping();
-        javalin.stop();
+        try {
+            javalin.stop();
+        } catch (JavalinException e) {
+            LOG.warn("Stopped before everything that had begun was finished", e);
+        }
         workbench.close();
+    }
+
+    /** Requests that have begun and not ended. */
+    long requests() {
+        return ((GracefulHandler) javalin.jettyServer().server().getHandler()).getCurrentRequestCount();
     }
 
     InternalRouter router() {
@@ -79,6 +93,7 @@ public final class Service implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
         config.http.compressionStrategy = CompressionStrategy.NONE;
         config.http.prefer405over404 = false;
+        config.router.ignoreTrailingSlashes = false;
         JettySettings.apply(config.jetty, settings);
         config.router.javaLangErrorHandler(Failures::answer);
         Routes.add(config.routes, plans, pages);
@@ -86,8 +101,7 @@ public final class Service implements AutoCloseable {
                 Refused.class, (refused, context) -> Replies.problem(context, refused.problem(), refused.headers()));
         config.routes.exception(EndpointNotFound.class, (missing, context) -> unrouted(context));
         config.routes.exception(Exception.class, (failure, context) -> Failures.answer(context, failure));
-        config.routes.exception(
-                HttpResponseException.class, (failure, context) -> Failures.answer(context, failure));
+        config.routes.exception(HttpResponseException.class, (failure, context) -> Failures.answer(context, failure));
     }
 
     private void unrouted(Context context) {

@@ -29,8 +29,8 @@ final class Workbench {
      */
     Workbench(int places, int waiting, Duration patience) {
         AtomicInteger number = new AtomicInteger();
-        this.threads = new ThreadPoolExecutor(
-                places, places, 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(waiting), task -> {
+        this.threads =
+                new ThreadPoolExecutor(places, places, 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(waiting), task -> {
                     Thread thread = new Thread(task, "analysis-" + number.incrementAndGet());
                     thread.setDaemon(true);
                     return thread;
@@ -53,6 +53,11 @@ final class Workbench {
         } catch (ExecutionException e) {
             throw unwrapped(e);
         }
+    }
+
+    /** Plans that wait for a place. */
+    int waiting() {
+        return threads.getQueue().size();
     }
 
     /** Takes nothing new; what has begun goes on. */

@@ -20,8 +20,7 @@ public final class CheckPageText {
         part(out, "What helps", page.getRemedy());
         out.append("\nSources\n");
         for (Citation citation : page.getCitations()) {
-            out.append(Lines.wrapped("  - ", 4, String.join(
-                    ", ", citation.getDocument(), citation.getEdition(), citation.getLocator(), citation.getStanding())));
+            out.append(Lines.wrapped("  - ", 4, CheckText.cited(citation)));
         }
         return out.toString();
     }

@@ -7,8 +7,10 @@ import dev.underprop.api.model.Quantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /** A check that was made, in words: ratio and verdict, what and where, under what, by which clause. */
 final class CheckText {
@@ -33,19 +35,21 @@ final class CheckText {
     String of(CheckResult check) {
         boolean fails = check.getVerdict() == CheckVerdict.FAIL;
         String verdict = fails ? paint.danger("FAIL") : paint.good("PASS");
-        String head = Lines.wrapped(" ".repeat(INDENT), INDENT, check.getTitle() + ": " + place(check));
+        String what = fails ? check.getMessage() : check.getTitle() + ", " + place(check) + ": " + numbers(check);
         return String.format(Locale.ROOT, "    %7s  %s ", ratio(check, fails), verdict)
-                + head.substring(INDENT)
-                + Lines.wrapped(" ".repeat(INDENT), INDENT, numbers(check))
-                + Lines.wrapped(" ".repeat(INDENT), INDENT, cited(check.getCitation()))
-                + (fails ? Lines.wrapped(" ".repeat(INDENT), INDENT, check.getMessage()) : "");
+                + indented(what).substring(INDENT)
+                + indented(where(check) + " " + cited(check.getCitation()));
+    }
+
+    private static String indented(String words) {
+        return Lines.wrapped(" ".repeat(INDENT), INDENT, words);
     }
 
     /** Three places; a check that just fails is never shown as 1.000. */
     private static String ratio(CheckResult check, boolean fails) {
         Double ratio = check.getRatio();
         if (ratio == null) {
-            return "no cap.";
+            return "-";
         }
         String shown = String.format(Locale.ROOT, "%.3f", ratio);
         return fails && shown.equals("1.000") ? "> 1" : shown;
@@ -57,35 +61,45 @@ final class CheckText {
     }
 
     private static String numbers(CheckResult check) {
-        List<String> parts = new ArrayList<>();
         Quantity demand = check.getDemand();
         Quantity capacity = check.getCapacity();
-        if (demand != null && capacity != null) {
-            parts.add(shown(demand) + " of " + shown(capacity));
-        } else if (demand != null) {
-            parts.add(shown(demand) + " and no capacity");
-        }
+        return demand == null || capacity == null
+                ? check.getMessage()
+                : shown(demand) + " against " + shown(capacity) + ".";
+    }
+
+    private static String where(CheckResult check) {
+        List<String> parts = new ArrayList<>();
         String situation = check.getSituation();
         if (situation != null) {
-            parts.add("in situation " + situation);
+            parts.add("Situation " + situation);
         }
         String combination = check.getCombination();
         if (combination != null) {
-            parts.add("under " + combination);
+            parts.add(combination);
         }
         String pattern = check.getPattern();
         if (pattern != null) {
-            parts.add("live load " + pattern);
+            parts.add(pattern);
+        }
+        Quantity at = check.getAt();
+        if (check.getVerdict() == CheckVerdict.FAIL && at != null) {
+            parts.add("at " + shown(at));
         }
         return String.join(", ", parts);
     }
 
-    private static String cited(Citation citation) {
-        return "[" + String.join(", ", citation.getDocument(), citation.getEdition(), citation.getLocator(), citation.getStanding())
-                + "]";
+    static String cited(Citation citation) {
+        Set<String> parts = new LinkedHashSet<>();
+        if (!citation.getStanding().startsWith(citation.getDocument())) {
+            parts.add(citation.getDocument());
+        }
+        parts.addAll(List.of(citation.getEdition(), citation.getLocator(), citation.getStanding()));
+        parts.removeAll(Set.of("none", ""));
+        return "[" + String.join(", ", parts) + "]";
     }
 
-    private static String shown(Quantity quantity) {
+    static String shown(Quantity quantity) {
         BigDecimal value = BigDecimal.valueOf(quantity.getValue()).round(SHOWN);
         String text = value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
         return text + " " + quantity.getUnit();

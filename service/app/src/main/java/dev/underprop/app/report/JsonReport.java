@@ -42,20 +42,23 @@ public final class JsonReport implements AutoCloseable {
         if (Files.isDirectory(place)) {
             throw failed(new IOException(file + " is a folder"));
         }
-        Path part = place.resolveSibling(place.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        Path part = place.resolveSibling(
+                place.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {
-            return new JsonReport(Files.newOutputStream(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), part, place);
+            return new JsonReport(
+                    Files.newOutputStream(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), part, place);
         } catch (IOException e) {
             throw failed(e);
         }
     }
 
-    /** Adds one record. */
+    /** Adds one record, without the end of line that a document has. */
     public void add(Outcome outcome) {
         write(first ? "[\n" : ",\n");
         first = false;
         try {
-            out.write(Documents.json(outcome.toRecord(), true));
+            byte[] record = Documents.json(outcome.toRecord(), true);
+            out.write(record, 0, record.length - 1);
         } catch (IOException e) {
             throw failed(e);
         }
@@ -102,6 +105,7 @@ public final class JsonReport implements AutoCloseable {
 
     private static UncheckedIOException failed(IOException failure) {
         String what = failure.getClass().getSimpleName().replace("Exception", "");
-        return new UncheckedIOException(NOT_WRITTEN + failure.getMessage() + (what.equals("IO") ? "" : " (" + what + ")") + ".", failure);
+        return new UncheckedIOException(
+                NOT_WRITTEN + failure.getMessage() + (what.equals("IO") ? "" : " (" + what + ")") + ".", failure);
     }
 }

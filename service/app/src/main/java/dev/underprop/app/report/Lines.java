@@ -18,7 +18,7 @@ final class Lines {
         StringBuilder out = new StringBuilder(first);
         int column = first.length();
         boolean begun = false;
-        for (String word : visible(words).split(" +")) {
+        for (String word : visible(words).strip().split(" +", -1)) {
             if (begun && column + 1 + word.length() > WIDTH) {
                 out.append('\n').append(" ".repeat(indent));
                 column = indent;

@@ -17,7 +17,8 @@ record Paint(boolean on) {
         return new Paint(wanted && terminal());
     }
 
-    /** From JDK 22 on there is a console without a terminal too, and a method that tells. */
+    /** Before JDK 22 there is no console without a terminal; from then on there is one, and a method that tells. */
+    @SuppressWarnings("SystemConsoleNull")
     private static boolean terminal() {
         Console console = System.console();
         if (console == null) {

@@ -3,10 +3,13 @@ package dev.underprop.app.report;
 import dev.underprop.api.model.Advisory;
 import dev.underprop.api.model.CheckResult;
 import dev.underprop.api.model.CheckVerdict;
+import dev.underprop.api.model.HandCheck;
 import dev.underprop.api.model.NotCheckedItem;
 import dev.underprop.api.model.PlanCheck;
 import dev.underprop.api.model.PlanVerdict;
 import dev.underprop.api.model.Severity;
+import dev.underprop.api.model.SituationResult;
+import dev.underprop.api.model.SituationState;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -31,6 +34,7 @@ final class PlanText {
         notChecked(out, result.getNotChecked());
         dangers(out, result.getAdvisories());
         worst(out, result.getChecks());
+        result.getSituations().forEach(situation -> byHand(out, situation));
         section(out, "Taken, since the plan does not say", result.getAssumptions());
         return out.toString();
     }
@@ -55,20 +59,8 @@ final class PlanText {
         };
     }
 
-    /** One line for the same question left open for the same reason, wherever that is. */
     private void notChecked(StringBuilder out, List<NotCheckedItem> items) {
-        Map<List<String>, List<String>> places = new LinkedHashMap<>();
-        for (NotCheckedItem item : items) {
-            List<String> at = places.computeIfAbsent(List.of(item.getTitle(), item.getReason()), key -> new ArrayList<>());
-            String place = item.getPlace();
-            if (place != null && !at.contains(place)) {
-                at.add(place);
-            }
-        }
-        List<String> lines = new ArrayList<>();
-        places.forEach((key, at) ->
-                lines.add(key.get(0) + (at.isEmpty() ? "" : " (" + String.join(", ", at) + ")") + ": " + key.get(1)));
-        section(out, paint.warning("NOT CHECKED"), lines);
+        section(out, paint.warning("NOT CHECKED"), OpenQuestions.lines(items));
     }
 
     private void dangers(StringBuilder out, List<Advisory> advisories) {
@@ -76,7 +68,8 @@ final class PlanText {
         for (Advisory advisory : advisories) {
             if (advisory.getSeverity() == Severity.DANGER) {
                 String place = advisory.getPlace();
-                lines.add((place == null ? "" : place + ": ") + advisory.getMessage() + " [" + advisory.getSource() + "]");
+                lines.add((place == null ? "" : place + ": ") + advisory.getMessage() + " [" + advisory.getSource()
+                        + "]");
             }
         }
         section(out, paint.danger("DANGER"), lines);
@@ -92,9 +85,28 @@ final class PlanText {
         }
         CheckText text = new CheckText(paint);
         int shown = Math.min(MOST_CHECKS, made.size());
-        out.append("  ").append(paint.strong("Worst checks")).append(" (").append(shown).append(" of ").append(made.size())
+        out.append("  ")
+                .append(paint.strong("Worst checks"))
+                .append(" (")
+                .append(shown)
+                .append(" of ")
+                .append(made.size())
                 .append(")\n");
         made.stream().limit(shown).forEach(check -> out.append(text.of(check)));
+    }
+
+    /** What stands in for the analysis where there is none, one line for each rule. */
+    private void byHand(StringBuilder out, SituationResult situation) {
+        if (situation.getState() == SituationState.UNSTABLE) {
+            Map<String, List<String>> byRule = new LinkedHashMap<>();
+            for (HandCheck hand : situation.getHandChecks()) {
+                byRule.computeIfAbsent(hand.getRule(), rule -> new ArrayList<>())
+                        .add(hand.getPlace() + " " + CheckText.shown(hand.getLoad()));
+            }
+            List<String> lines = new ArrayList<>();
+            byRule.forEach((rule, loads) -> lines.add(rule + ": " + String.join(", ", loads) + "."));
+            section(out, "By hand, in situation " + Lines.visible(situation.getName()), lines);
+        }
     }
 
     private void section(StringBuilder out, String heading, List<String> lines) {

@@ -16,7 +16,10 @@ final class ProblemText {
         Problem problem = refused.problem();
         StringBuilder out = new StringBuilder(paint.strong(path)).append('\n');
         String detail = problem.getDetail();
-        out.append(paint.danger("NOT JUDGED")).append(": ").append(detail == null ? problem.getTitle() : detail).append('\n');
+        out.append(paint.danger("NOT JUDGED"))
+                .append(": ")
+                .append(detail == null ? problem.getTitle() : detail)
+                .append('\n');
         problem.getErrors().forEach(error -> out.append(fault(path, error)));
         String instance = problem.getInstance();
         if (instance != null) {

@@ -53,11 +53,13 @@ public final class TerminalReport implements AutoCloseable {
     /** Says the sum and the caution. */
     public void end() {
         List<String> parts = new ArrayList<>();
-        verdicts.forEach((verdict, count) -> parts.add(count + " " + verdict.getValue().toLowerCase(Locale.ROOT)));
+        verdicts.forEach(
+                (verdict, count) -> parts.add(count + " " + verdict.getValue().toLowerCase(Locale.ROOT)));
         if (refused > 0) {
             parts.add(refused + " not judged");
         }
-        int sum = refused + verdicts.values().stream().mapToInt(Integer::intValue).sum();
+        int sum =
+                refused + verdicts.values().stream().mapToInt(Integer::intValue).sum();
         out.println(paint.strong(sum == 1 ? "1 plan" : sum + " plans") + ": " + String.join(", ", parts) + ".");
         cautions.forEach(caution -> out.print(Lines.wrapped("", 0, caution)));
         out.flush();

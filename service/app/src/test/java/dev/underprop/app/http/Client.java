@@ -35,6 +35,8 @@ final class Client {
     }
 
     static Response postYaml(String path, String plan) {
-        return right().contentType("application/yaml").body(plan.getBytes(java.nio.charset.StandardCharsets.UTF_8)).post(path);
+        return right().contentType("application/yaml")
+                .body(plan.getBytes(java.nio.charset.StandardCharsets.UTF_8))
+                .post(path);
     }
 }

@@ -31,9 +31,9 @@ class ContractRoutesTest {
         Map<String, Map<String, Map<String, Object>>> contract =
                 new Yaml(new SafeConstructor(new LoaderOptions())).load(ContractFilter.contract());
         Set<String> operations = new TreeSet<>();
-        contract.get("paths")
-                .forEach((path, item) -> item.keySet()
-                        .forEach(method -> operations.add(method.toUpperCase(Locale.ROOT) + " " + path)));
+        contract.getOrDefault("paths", Map.of())
+                .forEach((path, item) ->
+                        item.keySet().forEach(method -> operations.add(method.toUpperCase(Locale.ROOT) + " " + path)));
         return operations;
     }
 }

@@ -16,17 +16,23 @@ import org.junit.jupiter.params.provider.CsvSource;
 class RawHttpTest {
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "GET /%zz HTTP/1.1                    | 400",
-        "GET /v1/checks/a%2Fb HTTP/1.1        | 400",
-        "GET /v1/checks/%00 HTTP/1.1          | 400",
-        "GET /v1/checks/../../x HTTP/1.1      | 400",
-        "GET /v1/checks?x=%zz HTTP/1.1        | 400",
-        "GET /v1/checks/%C3%28 HTTP/1.1       | 400",
-        "GET nothing HTTP/1.1                 | 400",
-        "GARBAGE                              | 400",
-        "GET / HTTP/9.9                       | 505",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "GET /%zz HTTP/1.1                    | 400",
+                "GET /v1/checks/a%2Fb HTTP/1.1        | 400",
+                "GET /v1/checks/%00 HTTP/1.1          | 400",
+                "GET /v1/checks/../../x HTTP/1.1      | 404",
+                "GET /v1/checks?x=%zz HTTP/1.1        | 400",
+                "GET /v1/checks/%C3%28 HTTP/1.1       | 400",
+                "GET /v1//checks HTTP/1.1 | 400",
+                "GET /v1/checks/ HTTP/1.1 | 404",
+                "GET /V1/checks HTTP/1.1 | 404",
+                "BREW /v1/checks HTTP/1.1 | 405",
+                "GET nothing HTTP/1.1                 | 400",
+                "GARBAGE                              | 400",
+                "GET / HTTP/9.9                       | 505",
+            })
     void requestLineThatCannotBeReadGetsAProblem(String line, int status) throws IOException {
         assertProblem(exchange(line + "\r\nHost: localhost\r\nConnection: close\r\n\r\n"), status);
     }

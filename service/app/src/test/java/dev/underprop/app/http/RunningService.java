@@ -20,15 +20,14 @@ public final class RunningService implements BeforeAllCallback {
 
     @Override
     public void beforeAll(ExtensionContext context) {
-        context.getRoot().getStore(Namespace.GLOBAL).getOrComputeIfAbsent(RunningService.class, key -> new Held());
+        Held held = context.getRoot()
+                .getStore(Namespace.GLOBAL)
+                .getOrComputeIfAbsent(RunningService.class, key -> new Held(), Held.class);
+        port = held.service.port();
     }
 
-    private static final class Held implements ExtensionContext.Store.CloseableResource, AutoCloseable {
+    private static final class Held implements AutoCloseable {
         private final Service service = Service.start(Settings.at("127.0.0.1", 0));
-
-        Held() {
-            port = service.port();
-        }
 
         @Override
         public void close() {

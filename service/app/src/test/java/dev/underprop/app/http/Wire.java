@@ -2,6 +2,7 @@ package dev.underprop.app.http;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 
@@ -12,7 +13,7 @@ final class Wire implements AutoCloseable {
     private final Socket socket;
 
     Wire(int port) throws IOException {
-        socket = new Socket("127.0.0.1", port);
+        socket = new Socket(InetAddress.getLoopbackAddress(), port);
         socket.setSoTimeout(PATIENCE_MILLIS);
     }
 

@@ -58,9 +58,9 @@ final class MemberRun {
         extremes.note(SHEAR, all.shear(), all.shearAt(), caseIndex);
         double stress = limits.shearStress(all.shear());
         checks.note(SHEAR_CHECK, stress, limits.shear(duration), all.shearAt(), caseIndex);
-        takeTotal(supports, Math.max(all.sagging(), all.hogging()), caseIndex);
+        takeTotal(supports, caseIndex);
         if (difference.length == 0) {
-            deadMoment = Math.max(all.sagging(), all.hogging());
+            deadMoment = greatestMoment();
         } else {
             takeLive(difference, sampled, supports, caseIndex);
         }
@@ -71,9 +71,9 @@ final class MemberRun {
         checks.note(BENDING_CHECK, limits.bendingStress(moment), allowed, at, caseIndex);
     }
 
-    private void takeTotal(int[] supports, double greatestMoment, int caseIndex) {
+    private void takeTotal(int[] supports, int caseIndex) {
         double known = known(TOTAL_CHECK, limits.totalDivisor());
-        if (total.mayExceed(known, greatestMoment)) {
+        if (total.mayExceed(known, greatestMoment())) {
             double part = total.search(supports, known);
             if (part > known) {
                 note(TOTAL_CHECK, part, total, limits.totalDivisor(), caseIndex);
@@ -85,13 +85,16 @@ final class MemberRun {
     private void takeLive(double[] difference, boolean sampled, int[] supports, int caseIndex) {
         added.view(difference);
         double known = known(LIVE_CHECK, limits.liveDivisor());
-        double greatestMoment = Math.max(all.sagging() + deadMoment, all.hogging() + deadMoment);
-        if (!sampled || live.mayExceed(known, greatestMoment)) {
+        if (!sampled || live.mayExceed(known, greatestMoment() + deadMoment)) {
             double part = live.search(supports, known);
             if (part > known) {
                 note(LIVE_CHECK, part, live, limits.liveDivisor(), caseIndex);
             }
         }
+    }
+
+    private double greatestMoment() {
+        return Math.max(all.sagging(), all.hogging());
     }
 
     private double known(int check, double divisor) {

@@ -14,6 +14,7 @@ import dev.underprop.engine.statics.LoadCase;
 import dev.underprop.engine.statics.Solution;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 
 /** One situation through all its cases. What it met is read by {@link SituationJudge}. */
 final class SituationRun {
@@ -79,7 +80,7 @@ final class SituationRun {
         return solver.addGroup(units);
     }
 
-    /** Fixed patterns, then those that are worst for each seat's uplift and each post, by influence under dead load. */
+    /** Fixed patterns, then by influence under dead load those that relieve a bearing or a post, or press a post, most. */
     private Patterns patterns() {
         Patterns patterns = new Patterns(model, plan.shores());
         if (model.cells().isEmpty()) {
@@ -87,12 +88,15 @@ final class SituationRun {
         }
         Solution dead = solver.solve(new LoadCase(new int[] {model.dead()}, new double[] {1}));
         for (int c = 0; c < situationFrame.places().size(); c++) {
-            int contact = c;
-            boolean judged = !(situationFrame.places().get(c) instanceof ContactPlace.OnShore);
-            if (judged && dead.closed(c)) {
-                patterns.addInfluence(
-                        () -> names.contact(situationFrame.places().get(contact)),
-                        cell -> dead.influence(contact, model.cells().get(cell).unit()));
+            ContactPlace place = situationFrame.places().get(c);
+            if (dead.closed(c) && !(place instanceof ContactPlace.OnShore)) {
+                int contact = c;
+                IntToDoubleFunction influence =
+                        cell -> dead.influence(contact, model.cells().get(cell).unit());
+                patterns.addRelief(() -> names.contact(place), influence);
+                if (place instanceof ContactPlace.OnPost) {
+                    patterns.addPressure(() -> names.contact(place), influence);
+                }
             }
         }
         return patterns;

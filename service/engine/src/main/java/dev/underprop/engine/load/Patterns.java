@@ -10,16 +10,15 @@ import java.util.Set;
 import java.util.function.IntPredicate;
 import java.util.function.IntToDoubleFunction;
 import java.util.function.Supplier;
-import java.util.stream.IntStream;
 
 /**
  * The live load patterns of a plan: all; for every shore its odd spans, its even spans, each pair of neighbours and each
  * single span; the same for the parts of the joists between the lines that carry them; and, asked for one by one, the
- * pattern of influence that is worst for a given contact. A pattern that repeats another is kept once.
+ * pattern of influence that relieves or presses a given contact most. A pattern that repeats another is kept once.
  */
 public final class Patterns {
 
-    /** Influence below this part of the greatest is rounding: its sign would differ from one plan to its mirror image. */
+    /** Influence below this part of the greatest is rounding: its sign would differ from a plan to its mirror image. */
     private static final double ROUNDING = 1e-9;
 
     private final LoadModel model;
@@ -88,25 +87,38 @@ public final class Patterns {
                 cells.set(c);
             }
         }
+        keep(name, cells);
+    }
+
+    private void keep(Supplier<String> name, BitSet cells) {
         if (!cells.isEmpty() && known.add(cells)) {
             patterns.add(new Pattern(name.get(), cells));
         }
     }
 
     /**
-     * Adds the pattern that presses hardest on a contact and the one that lifts it most.
+     * Adds the pattern that lifts a contact most.
      *
      * @param place what the contact is called
      * @param influence change of the contact force per unit of live load in a cell
      */
-    public void addInfluence(Supplier<String> place, IntToDoubleFunction influence) {
-        double rounding = ROUNDING
-                * IntStream.range(0, count)
-                        .mapToDouble(c -> Math.abs(influence.applyAsDouble(c)))
-                        .max()
-                        .orElse(0);
-        addCells(() -> "live load where it adds to " + place.get(), c -> influence.applyAsDouble(c) > rounding);
+    public void addRelief(Supplier<String> place, IntToDoubleFunction influence) {
+        double rounding = rounding(influence);
         addCells(() -> "live load where it relieves " + place.get(), c -> influence.applyAsDouble(c) < -rounding);
+    }
+
+    /** Adds the pattern that presses hardest on a contact. */
+    public void addPressure(Supplier<String> place, IntToDoubleFunction influence) {
+        double rounding = rounding(influence);
+        addCells(() -> "live load where it adds to " + place.get(), c -> influence.applyAsDouble(c) > rounding);
+    }
+
+    private double rounding(IntToDoubleFunction influence) {
+        double greatest = 0;
+        for (int c = 0; c < count; c++) {
+            greatest = Math.max(greatest, Math.abs(influence.applyAsDouble(c)));
+        }
+        return ROUNDING * greatest;
     }
 
     /** The patterns in order, "everywhere" first. Empty where there is no live load. */

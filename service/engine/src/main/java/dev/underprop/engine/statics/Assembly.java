@@ -13,6 +13,9 @@ import java.util.stream.DoubleStream;
  */
 final class Assembly {
 
+    /** A sum of this many rows costs about what one new row does. */
+    private static final int SMALL_GROUP = 12;
+
     private record Node(int carrier, double x) {}
 
     private record Element(int from, int to, double rigidity) {}
@@ -22,15 +25,20 @@ final class Assembly {
     private final List<Node> nodes;
     private final List<Element> elements = new ArrayList<>();
     private final int[] nodeOfContact;
-    private final double[][] loads;
-    private final double[] totals;
+    private final List<Loading> loadings = new ArrayList<>();
+    private final int units;
     private final double scale;
     private final double shortest;
     private final double longest;
-    private final Banded bending;
+    private final PlainBands bending;
+    private final double stiffest;
+    private final double heaviest;
     private final RigidMotions motions;
     private final FieldLayout layout;
     private final List<int[]> groups = new ArrayList<>();
+    private final List<Double> groupTotals = new ArrayList<>();
+    private final Loading notSummed = new Loading(0, 0, 0);
+    private final List<TwofoldBands> twofoldOnceAsked = new ArrayList<>(1);
 
     Assembly(Frame frame, List<UnitLoad> units) {
         this.frame = frame;
@@ -38,7 +46,7 @@ final class Assembly {
         Pieces pieces = new Pieces(frame.members(), units);
         int[][] seats = seatsOfJoists(frame);
         for (int j = 0; j < seats.length; j++) {
-            joists.add(new CondensedJoist(frame, j, seats[j], pieces, units.size()));
+            joists.add(new CondensedJoist(frame, j, seats[j]));
         }
         refuseDoubledProps(frame);
         this.layout = new FieldLayout(frame, pieces);
@@ -48,15 +56,25 @@ final class Assembly {
         for (int c = 0; c < nodeOfContact.length; c++) {
             nodeOfContact[c] = nodeOf(frame.contacts().get(c));
         }
-        this.loads = new double[units.size()][2 * nodes.size()];
-        this.totals = units.stream()
-                .mapToDouble(u -> u.pieces().stream()
-                        .mapToDouble(p -> Math.abs(p.total()))
-                        .sum())
-                .toArray();
+        for (UnitLoad unit : units) {
+            Loading loading = new Loading(joists.size(), frame.members(), freedoms());
+            unit.pieces().forEach(piece -> loading.addTotal(piece.total()));
+            loadings.add(loading);
+        }
+        this.units = loadings.size();
         for (int c = 0; c < frame.carriers().size(); c++) {
             addCarrier(c, pieces.on(frame.carrierMember(c)));
         }
+        for (int j = 0; j < joists.size(); j++) {
+            for (Pieces.OnMember unit : pieces.on(j)) {
+                loadings.get(unit.unit()).setOnJoist(j, joists.get(j).condense(unit.pieces()));
+            }
+        }
+        for (int m = 0; m < frame.members(); m++) {
+            spread(m, pieces.on(m));
+        }
+        // The gaps and lifts stand after the units: no load of their own.
+        loadings.add(new Loading(joists.size(), frame.members(), freedoms()));
         this.scale = frame.carriers().stream()
                 .mapToDouble(c -> c.rigidity() / cube(c.end() - c.start()))
                 .max()
@@ -68,8 +86,12 @@ final class Assembly {
                 .toArray();
         this.shortest = lengths.length == 0 ? 1 : lengths[0];
         this.longest = lengths.length == 0 ? 1 : lengths[lengths.length - 1];
-        this.bending = new Banded(2 * nodes.size(), band());
-        elements.forEach(this::addStiffness);
+        this.bending = new PlainBands(2 * nodes.size(), band());
+        for (Element element : elements) {
+            addStiffness(element, bending);
+        }
+        this.stiffest = bending.greatest();
+        this.heaviest = loadings.stream().mapToDouble(Loading::total).max().orElse(0);
     }
 
     /** Contacts of each joist in order along it. */
@@ -170,11 +192,22 @@ final class Assembly {
         }
         for (Pieces.OnMember unit : units) {
             double[] own = new double[2 * mine.length];
+            double[] nodal = loadings.get(unit.unit()).onCarriers();
             unit.pieces().forEach(piece -> beam.addLoad(piece, own));
             for (int i = 0; i < mine.length; i++) {
-                loads[unit.unit()][2 * mine[i]] += own[2 * i];
-                loads[unit.unit()][2 * mine[i] + 1] += own[2 * i + 1];
+                nodal[2 * mine[i]] += own[2 * i];
+                nodal[2 * mine[i] + 1] += own[2 * i + 1];
             }
+        }
+    }
+
+    private void spread(int member, List<Pieces.OnMember> units) {
+        Stations stations = layout.stations(member);
+        for (Pieces.OnMember unit : units) {
+            double[] uniform = new double[stations.count()];
+            double[] point = new double[stations.count()];
+            stations.spread(unit.pieces(), uniform, point);
+            loadings.get(unit.unit()).setOnMember(member, uniform, point);
         }
     }
 
@@ -195,28 +228,51 @@ final class Assembly {
         return band;
     }
 
-    private void addStiffness(Element e) {
+    private void addStiffness(Element e, PlainBands matrix) {
+        double length = length(e);
+        double b = e.rigidity / length;
+        double turn = 6 * b / length;
+        double shear = 2 * turn / length;
+        int i = 2 * e.from;
+        int j = 2 * e.to;
+        matrix.add(i, i, shear);
+        matrix.add(j, j, shear);
+        matrix.add(i, j, -shear);
+        matrix.add(i, i + 1, turn);
+        matrix.add(i, j + 1, turn);
+        matrix.add(j, i + 1, -turn);
+        matrix.add(j, j + 1, -turn);
+        matrix.add(i + 1, i + 1, 4 * b);
+        matrix.add(j + 1, j + 1, 4 * b);
+        matrix.add(i + 1, j + 1, 2 * b);
+    }
+
+    private double length(Element e) {
+        return nodes.get(e.to).x - nodes.get(e.from).x;
+    }
+
+    private void addStiffness(Element e, TwofoldBands matrix) {
         Twofold length = new Twofold().set(nodes.get(e.to).x, 0).add(-nodes.get(e.from).x, 0);
         int i = 2 * e.from;
         int j = 2 * e.to;
-        addTerm(i, i, 12, 3, e, length);
-        addTerm(j, j, 12, 3, e, length);
-        addTerm(i, j, -12, 3, e, length);
-        addTerm(i, i + 1, 6, 2, e, length);
-        addTerm(i, j + 1, 6, 2, e, length);
-        addTerm(j, i + 1, -6, 2, e, length);
-        addTerm(j, j + 1, -6, 2, e, length);
-        addTerm(i + 1, i + 1, 4, 1, e, length);
-        addTerm(j + 1, j + 1, 4, 1, e, length);
-        addTerm(i + 1, j + 1, 2, 1, e, length);
+        matrix.add(i, i, term(12, 3, e, length));
+        matrix.add(j, j, term(12, 3, e, length));
+        matrix.add(i, j, term(-12, 3, e, length));
+        matrix.add(i, i + 1, term(6, 2, e, length));
+        matrix.add(i, j + 1, term(6, 2, e, length));
+        matrix.add(j, i + 1, term(-6, 2, e, length));
+        matrix.add(j, j + 1, term(-6, 2, e, length));
+        matrix.add(i + 1, i + 1, term(4, 1, e, length));
+        matrix.add(j + 1, j + 1, term(4, 1, e, length));
+        matrix.add(i + 1, j + 1, term(2, 1, e, length));
     }
 
-    private void addTerm(int i, int j, double factor, int power, Element e, Twofold length) {
+    private static Twofold term(double factor, int power, Element e, Twofold length) {
         Twofold term = new Twofold().set(e.rigidity, 0).multiply(factor, 0);
         for (int p = 0; p < power; p++) {
             term.divide(length.hi(), length.lo());
         }
-        bending.add(i, j, term);
+        return term;
     }
 
     Frame frame() {
@@ -241,8 +297,35 @@ final class Assembly {
         return 2 * nodes.size();
     }
 
+    /** Number of unit loads. */
     int units() {
-        return loads.length;
+        return units;
+    }
+
+    /** What a unit or a group puts on the structure. */
+    Loading loading(int unit) {
+        if (isGroup(unit) && loadings.get(unit) == notSummed) {
+            int[] members = group(unit);
+            Loading[] parts = new Loading[members.length];
+            double[] factors = new double[members.length];
+            for (int i = 0; i < parts.length; i++) {
+                parts[i] = loadings.get(members[i]);
+                factors[i] = 1;
+            }
+            loadings.set(unit, Loading.sum(parts, factors));
+        }
+        return loadings.get(unit);
+    }
+
+    /** What a whole case puts on the structure. */
+    Loading loading(LoadCase loadCase) {
+        Loading[] parts = new Loading[loadCase.size()];
+        double[] factors = new double[parts.length];
+        for (int i = 0; i < parts.length; i++) {
+            parts[i] = loading(loadCase.unit(i));
+            factors[i] = loadCase.factor(i);
+        }
+        return parts.length == 0 ? loadings.get(units) : Loading.sum(parts, factors);
     }
 
     FieldLayout layout() {
@@ -250,36 +333,37 @@ final class Assembly {
     }
 
     /** Makes a group of units that act together at full value; answers with its number as a unit. */
-    int addGroup(int[] units) {
-        groups.add(units.clone());
-        return loads.length + groups.size();
+    int addGroup(int[] members) {
+        double total = 0;
+        for (int member : members) {
+            total += loadings.get(member).total();
+        }
+        groups.add(members.clone());
+        groupTotals.add(total);
+        loadings.add(notSummed);
+        return loadings.size() - 1;
     }
 
     /** Whether a unit number is that of a group. */
     boolean isGroup(int unit) {
-        return unit > loads.length;
+        return unit > units;
+    }
+
+    /** Whether summing the answers to a group's units costs less than answering for the group itself. */
+    boolean smallGroup(int unit) {
+        return isGroup(unit) && group(unit).length <= SMALL_GROUP;
     }
 
     /** The units of a group. */
     int[] group(int unit) {
-        return groups.get(unit - loads.length - 1);
+        return groups.get(unit - units - 1);
     }
 
     /** Sum of the magnitudes of a unit's or group's loads (N). */
     double total(int unit) {
-        if (!isGroup(unit)) {
-            return totals[unit];
-        }
-        double sum = 0;
-        for (int part : group(unit)) {
-            sum += totals[part];
-        }
-        return sum;
-    }
-
-    /** Nodal loads of a unit on the carriers; zeros for the offsets unit. */
-    double[] carrierLoad(int unit) {
-        return unit < loads.length ? loads[unit] : new double[freedoms()];
+        return isGroup(unit)
+                ? groupTotals.get(unit - units - 1)
+                : loadings.get(unit).total();
     }
 
     /** Members that have moved further than their own length, from movements and openings at the contacts. */
@@ -314,8 +398,36 @@ final class Assembly {
         }
     }
 
-    Banded bending() {
-        return bending.copy();
+    /** Bending stiffness of the carriers, a copy to be added to. */
+    Bands bending(boolean twofold) {
+        return twofold ? twofoldBending().copy() : bending.copy();
+    }
+
+    private TwofoldBands twofoldBending() {
+        if (twofoldOnceAsked.isEmpty()) {
+            TwofoldBands matrix = new TwofoldBands(2 * nodes.size(), band());
+            for (Element element : elements) {
+                addStiffness(element, matrix);
+            }
+            twofoldOnceAsked.add(matrix);
+        }
+        return twofoldOnceAsked.get(0);
+    }
+
+    /**
+     * Whether rounding in ordinary doubles stays far below the tolerances: stiffness times movement is the size of the
+     * terms that must cancel.
+     *
+     * @param loading what acts
+     * @param movements of the nodes
+     */
+    boolean roundingIsSmall(Loading loading, double[] movements) {
+        double furthest = 0;
+        for (int i = 0; i < movements.length; i += 2) {
+            furthest = Math.max(furthest, Math.abs(movements[i]));
+        }
+        double load = loading.total() > 0 ? loading.total() : heaviest;
+        return Tolerance.ROUNDING * stiffest * furthest <= Tolerance.TENSION * Tolerance.FAR_BELOW * load;
     }
 
     double scale() {
@@ -332,8 +444,21 @@ final class Assembly {
         return longest;
     }
 
-    /** Subtracts the carriers' own bending forces for the movements u; the second array holds their low parts. */
+    /** Subtracts the carriers' own bending forces for the movements u, element by element from the chord. */
+    void subtractBending(double[] u, double[] out) {
+        double[] forces = new double[out.length];
+        for (Element e : elements) {
+            int i = 2 * e.from;
+            int j = 2 * e.to;
+            FlexuralElement.addForces(e.rigidity, length(e), u[i], u[i + 1], u[j], u[j + 1], forces, i, j);
+        }
+        for (int i = 0; i < out.length; i++) {
+            out[i] -= forces[i];
+        }
+    }
+
+    /** The same with low parts kept. */
     void subtractBending(double[] u, double[] uLow, double[] out) {
-        bending.subtractProduct(u, uLow, out, new double[out.length]);
+        twofoldBending().subtractProduct(u, uLow, out, new double[out.length]);
     }
 }

@@ -1,6 +1,5 @@
 package dev.underprop.engine.statics;
 
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,18 +17,18 @@ final class CondensedJoist {
         CARRIER
     }
 
-    private static final double[] NONE = {};
-
     private final int[] contacts;
     private final Support[] supports;
     private final double[] stiffness;
     private final double[] gaps;
     private final double[] k;
-    private final double[][] loads;
+    private final NodedBeam beam;
+    private final double[] kvs;
+    private final Dense slopes;
     private final double scale;
     private final Map<Long, JoistReduction> reductions = new HashMap<>();
 
-    CondensedJoist(Frame frame, int joist, int[] contacts, Pieces pieces, int units) {
+    CondensedJoist(Frame frame, int joist, int[] contacts) {
         this.contacts = contacts;
         int n = contacts.length;
         double[] at = new double[n];
@@ -50,39 +49,34 @@ final class CondensedJoist {
         double span = n < 2 ? 1 : at[n - 1] - at[0];
         this.scale = ei / (span * span * span);
         this.k = new double[n * n];
-        this.loads = new double[units][];
-        Arrays.fill(loads, NONE);
-        if (n > 0) {
-            condense(new NodedBeam(at, ei), pieces.on(joist));
-        }
+        this.kvs = new double[n * n];
+        this.beam = new NodedBeam(at, ei);
+        this.slopes = condense();
     }
 
-    private void condense(NodedBeam beam, List<Pieces.OnMember> units) {
+    private Dense condense() {
         int n = contacts.length;
-        double[] kvs = new double[n * n];
         double[] kss = new double[n * n];
         for (int e = 0; e < n - 1; e++) {
-            addElement(beam, e, kvs, kss);
+            addElement(e, kss);
         }
-        Dense slopes = new Dense(kss, n, 1);
+        Dense factor = new Dense(kss, n, 1);
         double[] column = new double[n];
-        for (int j = 0; j < n; j++) {
+        for (int j = 0; n > 1 && j < n; j++) {
             for (int i = 0; i < n; i++) {
                 column[i] = kvs[j * n + i];
             }
-            slopes.solve(column);
+            factor.solve(column);
             for (int i = 0; i < n; i++) {
                 for (int m = 0; m < n; m++) {
-                    k[i * n + j] -= n == 1 ? 0 : kvs[i * n + m] * column[m];
+                    k[i * n + j] -= kvs[i * n + m] * column[m];
                 }
             }
         }
-        for (Pieces.OnMember unit : units) {
-            loads[unit.unit()] = condenseLoad(beam, unit, slopes, kvs);
-        }
+        return factor;
     }
 
-    private void addElement(NodedBeam beam, int e, double[] kvs, double[] kss) {
+    private void addElement(int e, double[] kss) {
         int n = contacts.length;
         double h = beam.length(e);
         double b = beam.rigidity() / h;
@@ -103,12 +97,16 @@ final class CondensedJoist {
         kss[f * n + e] += 2 * b;
     }
 
-    private double[] condenseLoad(NodedBeam beam, Pieces.OnMember unit, Dense slopes, double[] kvs) {
+    /** Load at each contact (N) from the pieces that lie on this joist, slopes condensed out. */
+    double[] condense(List<UnitLoad.Piece> pieces) {
         int n = contacts.length;
-        double[] nodal = new double[2 * n];
-        unit.pieces().forEach(piece -> beam.addLoad(piece, nodal));
-        double[] moments = new double[n];
         double[] forces = new double[n];
+        if (n == 0) {
+            return forces;
+        }
+        double[] nodal = new double[2 * n];
+        pieces.forEach(piece -> beam.addLoad(piece, nodal));
+        double[] moments = new double[n];
         for (int i = 0; i < n; i++) {
             forces[i] = nodal[2 * i];
             moments[i] = nodal[2 * i + 1];
@@ -164,11 +162,6 @@ final class CondensedJoist {
 
     double scale() {
         return scale;
-    }
-
-    /** Load at each contact from a unit load; empty when the unit does not touch this joist. */
-    double[] load(int unit) {
-        return unit < loads.length ? loads[unit] : NONE;
     }
 
     /** The joist with the contacts of the mask closed (bit i = i-th contact along the joist). */

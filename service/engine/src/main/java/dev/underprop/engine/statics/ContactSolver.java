@@ -1,6 +1,5 @@
 package dev.underprop.engine.statics;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
@@ -8,14 +7,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.IntFunction;
 
 /**
  * Finds, for any combination of unit loads, which contacts press and with what force.
  *
  * <p>The answer is the minimum of potential energy with contacts that only push (a convex quadratic programme). Within
- * one contact state the response is linear, so every state is factorised once, answers for the unit loads once, and a
- * case is a sum that is then verified: closed contacts must press, open ones must be clear. Where the sum fails, all
+ * one contact state the response is linear, so every state is factorised once, one that is asked again and again answers
+ * for the unit loads once, and a case is a sum that is then verified: closed contacts must press, open ones must be clear. Where the sum fails, all
  * offending contacts change at once (primal-dual active set; M. Hintermüller, K. Ito, K. Kunisch, SIAM J. Optim. 13, 2002)
  * and the sum is verified in the next state. When a state comes back, the least-index rule of K. G. Murty (Linear
  * Complementarity, Linear and Nonlinear Programming, 1988, ch. 4; both from memory) changes one contact at a time on the
@@ -38,10 +36,11 @@ public final class ContactSolver {
 
     private final Assembly assembly;
     private final Map<BitSet, ContactState> states = new HashMap<>();
-    private final List<ContactState> settled = new ArrayList<>();
+    private final Map<Integer, ContactState> lastOf = new HashMap<>();
     private final BitSet fastened = new BitSet();
     private final int contacts;
-    private ContactState current;
+    private ContactState base;
+    private boolean first = true;
     private int solves;
     private int oneByOne;
 
@@ -58,7 +57,7 @@ public final class ContactSolver {
             fastened.set(c, contact.fastened());
             start.set(c, contact.fastened() || contact.gap() <= 0);
         }
-        this.current = state(start);
+        this.base = state(start);
     }
 
     /**
@@ -107,41 +106,50 @@ public final class ContactSolver {
         return oneByOne;
     }
 
-    /** Solves one case, starting from the state the last case ended in. */
+    /**
+     * Solves one case. It is tried in the state in which the last case with the same final unit ended, then in the state
+     * of the first case solved; where neither will do, the search begins.
+     */
     public Solution solve(LoadCase loadCase) {
-        ContactState state = current;
-        double[] values = combine(state, loadCase);
-        BitSet wrong = wrong(state, values, loadCase);
-        if (wrong.isEmpty()) {
-            return accept(loadCase, state, values, 0);
+        int key = loadCase.size() == 0 ? -1 : loadCase.unit(loadCase.size() - 1);
+        ContactState likely = lastOf.getOrDefault(key, base);
+        CaseAnswer answer = ask(likely, loadCase);
+        BitSet wrong = wrong(answer, loadCase);
+        if (!wrong.isEmpty() && likely != base) {
+            answer = ask(base, loadCase);
+            wrong = wrong(answer, loadCase);
         }
-        for (ContactState known : settled) {
-            double[] tried = combine(known, loadCase);
-            if (known != state && wrong(known, tried, loadCase).isEmpty()) {
-                return accept(loadCase, known, tried, 1);
+        Solution solution = wrong.isEmpty() ? accept(loadCase, answer, 0) : search(loadCase, answer, wrong);
+        if (solution.outcome() == Solution.Outcome.SETTLED) {
+            lastOf.put(key, solution.state());
+            if (first) {
+                first = false;
+                base = solution.state();
             }
         }
-        return search(loadCase, state, values, wrong);
+        return solution;
     }
 
-    private Solution search(LoadCase loadCase, ContactState from, double[] at, BitSet firstWrong) {
-        ContactState state = from;
-        double[] values = at;
+    private CaseAnswer ask(ContactState state, LoadCase loadCase) {
+        return CaseAnswer.of(assembly, state, loadCase);
+    }
+
+    private Solution search(LoadCase loadCase, CaseAnswer from, BitSet firstWrong) {
+        CaseAnswer answer = from;
         BitSet wrong = firstWrong;
         Set<BitSet> seen = new HashSet<>();
         int changes = 0;
-        while (changes < FAST_CHANGES && seen.add(state.closed())) {
-            BitSet next = (BitSet) state.closed().clone();
+        while (changes < FAST_CHANGES && seen.add(answer.state().closed())) {
+            BitSet next = (BitSet) answer.state().closed().clone();
             next.xor(wrong);
-            state = state(next);
+            answer = ask(state(next), loadCase);
             changes++;
-            values = combine(state, loadCase);
-            wrong = wrong(state, values, loadCase);
+            wrong = wrong(answer, loadCase);
             if (wrong.isEmpty()) {
-                return accept(loadCase, state, values, changes);
+                return accept(loadCase, answer, changes);
             }
         }
-        return searchOneByOne(loadCase, state.closed(), changes);
+        return searchOneByOne(loadCase, answer.state().closed(), changes);
     }
 
     private Solution searchOneByOne(LoadCase loadCase, BitSet from, int before) {
@@ -149,55 +157,50 @@ public final class ContactSolver {
         BitSet closed = (BitSet) from.clone();
         int bound = 200 + 40 * contacts;
         for (int changes = before + 1; changes <= bound; changes++) {
-            ContactState held = ContactState.onWeakSprings(assembly, closed);
+            CaseAnswer held = ask(ContactState.onWeakSprings(assembly, closed), loadCase);
             solves++;
-            double[] values = combine(held, loadCase);
-            BitSet wrong = wrong(held, values, loadCase);
+            BitSet wrong = wrong(held, loadCase);
             if (wrong.isEmpty()) {
-                return judge(loadCase, held, values, changes);
+                return judge(loadCase, held, changes);
             }
             closed.flip(wrong.nextSetBit(0));
         }
-        ContactState last = state(closed);
-        return new Solution(Solution.Outcome.NOT_SETTLED, loadCase, last, last.loose(), combine(last, loadCase), bound);
+        CaseAnswer last = ask(state(closed), loadCase);
+        return new Solution(
+                Solution.Outcome.NOT_SETTLED, loadCase, last, last.state().loose(), bound);
     }
 
     /** What contacts that agree on weak springs mean for the true structure. */
-    private Solution judge(LoadCase loadCase, ContactState held, double[] onWeak, int changes) {
-        ContactState state = state(held.closed());
-        double[] values = combine(state, loadCase);
-        if (wrong(state, values, loadCase).isEmpty()) {
-            return accept(loadCase, state, values, changes);
+    private Solution judge(LoadCase loadCase, CaseAnswer held, int changes) {
+        CaseAnswer answer = ask(state(held.state().closed()), loadCase);
+        if (wrong(answer, loadCase).isEmpty()) {
+            return accept(loadCase, answer, changes);
         }
-        BitSet loose = state.loose();
+        BitSet loose = answer.state().loose();
         if (loose.isEmpty()) {
-            loose = assembly.adrift(combineMovements(held, loadCase), onWeak, held.closed());
+            loose = assembly.adrift(
+                    held.movements(), held.values(), held.state().closed());
         }
         Solution.Outcome outcome = loose.isEmpty() ? Solution.Outcome.NOT_SETTLED : Solution.Outcome.MECHANISM;
-        return new Solution(outcome, loadCase, state, loose, values, changes);
+        return new Solution(outcome, loadCase, answer, loose, changes);
     }
 
-    private Solution accept(LoadCase loadCase, ContactState state, double[] values, int changes) {
-        BitSet loose = state.loose();
-        if (loose.isEmpty() && far(loadCase, state, values)) {
-            loose = assembly.adrift(combineMovements(state, loadCase), values, state.closed());
+    private Solution accept(LoadCase loadCase, CaseAnswer answer, int changes) {
+        BitSet loose = answer.state().loose();
+        if (loose.isEmpty() && far(loadCase, answer)) {
+            loose = assembly.adrift(
+                    answer.movements(), answer.values(), answer.state().closed());
         }
-        boolean held = loose.isEmpty();
-        if (held) {
-            current = state;
-            if (!settled.contains(state)) {
-                settled.add(state);
-            }
-        }
-        return new Solution(
-                held ? Solution.Outcome.SETTLED : Solution.Outcome.MECHANISM, loadCase, state, loose, values, changes);
+        Solution.Outcome outcome = loose.isEmpty() ? Solution.Outcome.SETTLED : Solution.Outcome.MECHANISM;
+        return new Solution(outcome, loadCase, answer, loose, changes);
     }
 
     /** Whether forces or openings are so large that some member may have gone adrift: a cheap look before the full one. */
-    private boolean far(LoadCase loadCase, ContactState state, double[] values) {
+    private boolean far(LoadCase loadCase, CaseAnswer answer) {
         double most = LEVERAGE * total(loadCase);
         for (int c = 0; c < contacts; c++) {
-            if (Math.abs(values[c]) > (state.pressing(c) ? most : WIDE * assembly.shortest())) {
+            double bound = answer.state().pressing(c) ? most : WIDE * assembly.shortest();
+            if (Math.abs(answer.values()[c]) > bound) {
                 return true;
             }
         }
@@ -222,35 +225,14 @@ public final class ContactSolver {
         return known;
     }
 
-    private double[] combine(ContactState state, LoadCase loadCase) {
-        return combine(loadCase, state.values(state.offsetsUnit()), state::values);
-    }
-
-    private double[] combineMovements(ContactState state, LoadCase loadCase) {
-        return combine(loadCase, state.movements(state.offsetsUnit()), state::movements);
-    }
-
-    private static double[] combine(LoadCase loadCase, double[] offsets, IntFunction<double[]> units) {
-        double[] sum = offsets.clone();
-        for (int i = 0; i < loadCase.size(); i++) {
-            double factor = loadCase.factor(i);
-            double[] unit = units.apply(loadCase.unit(i));
-            for (int c = 0; c < sum.length; c++) {
-                sum[c] += factor * unit[c];
-            }
-        }
-        return sum;
-    }
-
-    private BitSet wrong(ContactState state, double[] values, LoadCase loadCase) {
-        double total = total(loadCase);
-        double largest = largestOpening(state, values);
-        double pull = -Tolerance.TENSION * total * Math.max(1, largest / assembly.longest());
+    private BitSet wrong(CaseAnswer answer, LoadCase loadCase) {
+        double[] values = answer.values();
+        double largest = largestOpening(answer);
+        double pull = -Tolerance.TENSION * total(loadCase) * Math.max(1, largest / assembly.longest());
         double overlap = -Tolerance.PENETRATION_FLOOR - Tolerance.PENETRATION * largest;
         BitSet wrong = new BitSet();
         for (int c = 0; c < contacts; c++) {
-            boolean closed = state.pressing(c);
-            boolean bad = closed ? values[c] < pull && !fastened.get(c) : values[c] < overlap;
+            boolean bad = answer.state().pressing(c) ? values[c] < pull && !fastened.get(c) : values[c] < overlap;
             if (bad || Double.isNaN(values[c])) {
                 wrong.set(c);
             }
@@ -258,11 +240,11 @@ public final class ContactSolver {
         return wrong;
     }
 
-    private double largestOpening(ContactState state, double[] values) {
+    private double largestOpening(CaseAnswer answer) {
         double largest = 0;
         for (int c = 0; c < contacts; c++) {
-            if (!state.pressing(c)) {
-                largest = Math.max(largest, Math.abs(values[c]));
+            if (!answer.state().pressing(c)) {
+                largest = Math.max(largest, Math.abs(answer.values()[c]));
             }
         }
         return largest;

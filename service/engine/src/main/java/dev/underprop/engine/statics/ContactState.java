@@ -1,6 +1,6 @@
 package dev.underprop.engine.statics;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.function.IntFunction;
@@ -11,21 +11,54 @@ import java.util.function.IntFunction;
  */
 final class ContactState {
 
+    /**
+     * What a state answers: one number a contact.
+     *
+     * @param values force (N) where closed, opening (m) where open
+     * @param movements deflection of the carried member (m)
+     */
+    record Response(double[] values, double[] movements) {
+        static final Response NONE = new Response(NOT_YET, NOT_YET);
+
+        static Response sum(int[] units, IntFunction<Response> of) {
+            Response first = of.apply(units[0]);
+            Response sum = new Response(first.values.clone(), first.movements.clone());
+            for (int k = 1; k < units.length; k++) {
+                Response more = of.apply(units[k]);
+                add(more.values, sum.values);
+                add(more.movements, sum.movements);
+            }
+            return sum;
+        }
+    }
+
+    private static void add(double[] more, double[] sum) {
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] += more[i];
+        }
+    }
+
+    /** Cases a state is asked for before it answers unit by unit. */
+    private static final int FEW = 3;
+
+    private static final double[] NOT_YET = {};
+
     private final Assembly assembly;
     private final BitSet closed;
     private final boolean[] pressing;
     private final JoistReduction[] joists;
-    private final Banded matrix;
-    private final Banded unconstrained;
+    private Bands matrix;
+    private Bands unconstrained;
+    private boolean twofold;
     private final int[][] supports;
-    private double[][] values;
-    private double[][] movements;
-    private double[][] rows;
+    private final List<Response> responses = new ArrayList<>();
+    private final List<double[]> rows = new ArrayList<>();
+    private int asked;
     private final BitSet loose;
     private final double weak;
 
     /** Weak springs that hold a loose structure, as part of the members' own stiffness: far below, yet above rounding. */
-    static final double WEAK = 1e-7;
+    static final double WEAK = 1e-9;
 
     /** The true structure; where it is loose, on weak springs, so that the way it goes can be seen. */
     ContactState(Assembly assembly, BitSet closed) {
@@ -50,56 +83,74 @@ final class ContactState {
         for (int c = 0; c < pressing.length; c++) {
             pressing[c] = closed.get(c);
         }
-        this.values = new double[assembly.units() + 1][];
-        this.movements = new double[assembly.units() + 1][];
-        this.rows = new double[assembly.units() + 1][];
         this.supports = assembly.layout().supports(closed);
         this.joists = new JoistReduction[assembly.joists().size()];
-        this.matrix = assembly.bending();
         for (int j = 0; j < joists.length; j++) {
-            addJoist(j, regular);
+            joists[j] = reduce(assembly.joists().get(j), regular);
         }
-        addProps();
+        this.matrix = stiffness(false);
         this.unconstrained = matrix.copy();
-        prescribeProps();
+        factorise();
+    }
+
+    private JoistReduction reduce(CondensedJoist joist, double regular) {
+        long mask = 0;
+        for (int i = 0; i < joist.size(); i++) {
+            mask |= pressing[joist.contact(i)] ? 1L << i : 0;
+        }
+        return joist.reduce(mask, regular * joist.scale());
+    }
+
+    private Bands stiffness(boolean withLowParts) {
+        Bands stiffness = assembly.bending(withLowParts);
+        for (int j = 0; j < joists.length; j++) {
+            addJoist(j, stiffness);
+        }
+        addProps(stiffness);
+        return stiffness;
+    }
+
+    private void factorise() {
+        List<Contact> contacts = assembly.frame().contacts();
+        for (int c = 0; c < contacts.size(); c++) {
+            if (contacts.get(c) instanceof Contact.OnProp prop && pressing[c] && rigid(prop)) {
+                matrix.prescribe(2 * assembly.node(c));
+            }
+        }
         matrix.factor(assembly.scale());
     }
 
-    private void addJoist(int j, double regular) {
+    /** From here on with low parts: what was answered is answered anew when asked again. */
+    private void keepMoreDigits() {
+        twofold = true;
+        matrix = stiffness(true);
+        unconstrained = matrix.copy();
+        factorise();
+        responses.clear();
+        rows.clear();
+    }
+
+    private void addJoist(int j, Bands stiffness) {
         CondensedJoist joist = assembly.joists().get(j);
-        long mask = 0;
-        for (int i = 0; i < joist.size(); i++) {
-            mask |= closed.get(joist.contact(i)) ? 1L << i : 0;
-        }
-        JoistReduction reduction = joist.reduce(mask, regular * joist.scale());
-        joists[j] = reduction;
+        JoistReduction reduction = joists[j];
         for (int s = 0; s < reduction.ties(); s++) {
             int a = 2 * assembly.node(joist.contact(reduction.tie(s)));
             for (int t = 0; t <= s; t++) {
                 int b = 2 * assembly.node(joist.contact(reduction.tie(t)));
-                matrix.add(a, b, reduction.offered(s, t));
+                stiffness.add(a, b, reduction.offered(s, t));
             }
         }
     }
 
-    private void addProps() {
+    private void addProps(Bands stiffness) {
         List<Contact> contacts = assembly.frame().contacts();
         for (int c = 0; c < contacts.size(); c++) {
-            if (contacts.get(c) instanceof Contact.OnProp prop && closed.get(c) && !rigid(prop)) {
-                matrix.add(2 * assembly.node(c), 2 * assembly.node(c), prop.stiffness());
+            if (contacts.get(c) instanceof Contact.OnProp prop && pressing[c] && !rigid(prop)) {
+                stiffness.add(2 * assembly.node(c), 2 * assembly.node(c), prop.stiffness());
             }
         }
-        for (int i = 0; weak > 0 && i < matrix.size(); i += 2) {
-            matrix.add(i, i, weak);
-        }
-    }
-
-    private void prescribeProps() {
-        List<Contact> contacts = assembly.frame().contacts();
-        for (int c = 0; c < contacts.size(); c++) {
-            if (contacts.get(c) instanceof Contact.OnProp prop && closed.get(c) && rigid(prop)) {
-                matrix.prescribe(2 * assembly.node(c));
-            }
+        for (int i = 0; weak > 0 && i < assembly.freedoms(); i += 2) {
+            stiffness.add(i, i, weak);
         }
     }
 
@@ -130,67 +181,65 @@ final class ContactState {
         return supports;
     }
 
-    /** Force or opening at every contact for a unit or group; the unit after the last load is the gaps and lifts. */
-    double[] values(int unit) {
-        ensure(unit);
-        return values[unit];
+    /**
+     * Whether enough cases have asked for this state that answers to single units pay off; a state seen once or twice
+     * is asked for whole cases.
+     */
+    boolean worthUnits() {
+        return ++asked > FEW;
     }
 
-    /** Deflection (m) of the carried member at every contact for a unit or group. */
-    double[] movements(int unit) {
-        ensure(unit);
-        return movements[unit];
+    /** Answer to a unit or group; the unit after the last load is the gaps and lifts. */
+    Response response(int unit) {
+        if (unit < responses.size() && responses.get(unit) != Response.NONE) {
+            return responses.get(unit);
+        }
+        Response response = assembly.smallGroup(unit)
+                ? Response.sum(assembly.group(unit), this::response)
+                : respond(assembly.loading(unit), unit == assembly.units());
+        while (responses.size() <= unit) {
+            responses.add(Response.NONE);
+        }
+        responses.set(unit, response);
+        return response;
     }
 
     /** Row of a unit or group, as {@link FieldLayout} lays it out. */
     double[] row(int unit) {
-        ensure(unit);
-        if (rows[unit] == null) {
-            rows[unit] = assembly.isGroup(unit)
-                    ? sum(assembly.group(unit), this::row)
-                    : assembly.layout().row(unit, closed, values[unit], supports);
+        if (unit < rows.size() && rows.get(unit) != NOT_YET) {
+            return rows.get(unit);
         }
-        return rows[unit];
-    }
-
-    private void ensure(int unit) {
-        if (unit >= values.length) {
-            int longer = unit + 16;
-            values = Arrays.copyOf(values, longer);
-            movements = Arrays.copyOf(movements, longer);
-            rows = Arrays.copyOf(rows, longer);
-        }
-        if (values[unit] == null) {
-            if (assembly.isGroup(unit)) {
-                values[unit] = sum(assembly.group(unit), this::values);
-                movements[unit] = sum(assembly.group(unit), this::movements);
-            } else {
-                respond(unit);
+        double[] row = new double[assembly.layout().size()];
+        if (assembly.smallGroup(unit)) {
+            for (int part : assembly.group(unit)) {
+                add(row(part), row);
             }
+        } else {
+            writeRow(assembly.loading(unit), response(unit).values(), row);
         }
+        while (rows.size() <= unit) {
+            rows.add(NOT_YET);
+        }
+        rows.set(unit, row);
+        return row;
     }
 
-    private static double[] sum(int[] units, IntFunction<double[]> of) {
-        double[] sum = of.apply(units[0]).clone();
-        for (int k = 1; k < units.length; k++) {
-            add(of.apply(units[k]), sum);
-        }
-        return sum;
+    /** Writes the row of a loading whose forces at the contacts are known. */
+    void writeRow(Loading loading, double[] values, double[] row) {
+        assembly.layout().write(loading, pressing, values, supports, row);
     }
 
-    private static void add(double[] more, double[] sum) {
-        for (int i = 0; i < sum.length; i++) {
-            sum[i] += more[i];
-        }
-    }
-
-    private void respond(int unit) {
-        boolean offsets = unit == assembly.units();
+    /**
+     * Answers for a loading.
+     *
+     * @param offsets whether the gaps and lifts act with it
+     */
+    Response respond(Loading loading, boolean offsets) {
         double[][] held = new double[joists.length][];
-        double[] moves = assembly.carrierLoad(unit).clone();
+        double[] moves = loading.onCarriers().clone();
         double[] movesLow = new double[moves.length];
         for (int j = 0; j < joists.length; j++) {
-            double[] load = assembly.joists().get(j).load(unit);
+            double[] load = loading.onJoist(j);
             held[j] = joists[j].freeDeflections(load, offsets);
             for (int t = 0; t < joists[j].ties(); t++) {
                 int c = assembly.joists().get(j).contact(joists[j].tie(t));
@@ -198,19 +247,26 @@ final class ContactState {
             }
         }
         solveCarriers(moves, movesLow, offsets);
-        double[] value = new double[assembly.frame().contacts().size()];
-        double[] movement = new double[value.length];
-        double[] residual = assembly.carrierLoad(unit).clone();
-        for (int j = 0; j < joists.length; j++) {
-            recoverJoist(j, unit, held[j], moves, value, movement, residual);
+        if (!twofold && !assembly.roundingIsSmall(loading, moves)) {
+            keepMoreDigits();
+            return respond(loading, offsets);
         }
-        assembly.subtractBending(moves, movesLow, residual);
+        double[] value = new double[pressing.length];
+        double[] movement = new double[value.length];
+        double[] residual = loading.onCarriers().clone();
+        for (int j = 0; j < joists.length; j++) {
+            recoverJoist(j, loading.onJoist(j), offsets, held[j], moves, value, movement, residual);
+        }
+        if (twofold) {
+            assembly.subtractBending(moves, movesLow, residual);
+        } else {
+            assembly.subtractBending(moves, residual);
+        }
         for (int i = 0; i < residual.length; i += 2) {
             residual[i] -= weak * moves[i];
         }
         recoverProps(offsets, moves, residual, value, movement);
-        values[unit] = value;
-        movements[unit] = movement;
+        return new Response(value, movement);
     }
 
     /** Takes nodal loads, gives nodal movements; the second array holds the low parts. */
@@ -218,7 +274,7 @@ final class ContactState {
         List<Contact> contacts = assembly.frame().contacts();
         double[] prescribed = new double[nodal.length];
         for (int c = 0; c < contacts.size(); c++) {
-            if (contacts.get(c) instanceof Contact.OnProp prop && closed.get(c)) {
+            if (contacts.get(c) instanceof Contact.OnProp prop && pressing[c]) {
                 int node = 2 * assembly.node(c);
                 if (rigid(prop)) {
                     prescribed[node] = offsets ? prop.gap() : 0;
@@ -231,7 +287,7 @@ final class ContactState {
             unconstrained.subtractProduct(prescribed, new double[nodal.length], nodal, nodalLow);
         }
         for (int c = 0; c < contacts.size(); c++) {
-            if (contacts.get(c) instanceof Contact.OnProp prop && closed.get(c) && rigid(prop)) {
+            if (contacts.get(c) instanceof Contact.OnProp prop && pressing[c] && rigid(prop)) {
                 int node = 2 * assembly.node(c);
                 nodal[node] = prescribed[node];
                 nodalLow[node] = 0;
@@ -241,8 +297,14 @@ final class ContactState {
     }
 
     private void recoverJoist(
-            int j, int unit, double[] held, double[] moves, double[] value, double[] movement, double[] residual) {
-        boolean offsets = unit == assembly.units();
+            int j,
+            double[] load,
+            boolean offsets,
+            double[] held,
+            double[] moves,
+            double[] value,
+            double[] movement,
+            double[] residual) {
         CondensedJoist joist = assembly.joists().get(j);
         int n = joist.size();
         double[] carrier = new double[n];
@@ -252,12 +314,12 @@ final class ContactState {
             int node = assembly.node(joist.contact(i));
             carrier[i] = node < 0 ? 0 : moves[2 * node];
         }
-        joists[j].recover(joist.load(unit), held, carrier, offsets, deflection, force);
+        joists[j].recover(load, held, carrier, offsets, deflection, force);
         for (int i = 0; i < n; i++) {
             int c = joist.contact(i);
             int node = assembly.node(c);
             movement[c] = deflection[i];
-            value[c] = closed.get(c) ? force[i] : carrier[i] + (offsets ? joist.gap(i) : 0) - deflection[i];
+            value[c] = pressing[c] ? force[i] : carrier[i] + (offsets ? joist.gap(i) : 0) - deflection[i];
             if (node >= 0) {
                 residual[2 * node] += force[i];
             }
@@ -271,7 +333,7 @@ final class ContactState {
                 int node = 2 * assembly.node(c);
                 double gap = offsets ? prop.gap() : 0;
                 movement[c] = moves[node];
-                if (!closed.get(c)) {
+                if (!pressing[c]) {
                     value[c] = gap - moves[node];
                 } else if (rigid(prop)) {
                     value[c] = residual[node];

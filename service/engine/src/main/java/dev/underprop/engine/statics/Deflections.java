@@ -25,16 +25,13 @@ public final class Deflections {
     }
 
     /**
-     * Whether the greatest deflection as part of its span may exceed a value, judged from samples: between two samples
-     * the curve departs from its chord by at most h²/8 times the greatest curvature there, and a span is never shorter
-     * than the interval that its samples divide.
+     * Whether the greatest deflection as part of its span may exceed a value; a false answer is certain.
      *
      * @param known value to be exceeded
-     * @param greatestMoment greatest moment of the member, either sign (N·m)
+     * @param greatestMoment a bound on the member's moment, either sign (N·m)
      */
     public boolean mayExceed(double known, double greatestMoment) {
-        double slack = diagram.sampleSlack() / diagram.rigidity();
-        return diagram.sampledDeflection() + slack * greatestMoment > known && diagram.mayExceedBetweenSamples(known);
+        return diagram.mayExceed(known, greatestMoment);
     }
 
     /**
@@ -72,46 +69,49 @@ public final class Deflections {
             return;
         }
         double[] places = diagram.samplePlaces();
+        double[] atSupports = integrate(supports, places, out, base);
         int last = supports.length - 1;
-        int sample = sampleOverhang(supports, places, out, base);
-        for (int i = 0; i < last; i++) {
-            start(supports[i], supports[i + 1]);
-            double span = diagram.at(supports[i + 1]) - diagram.at(supports[i]);
-            sample = sampleTo(supports[i], supports[i + 1], span, places, sample, out, base);
-        }
-        int tip = diagram.stations() - 1;
-        if (supports[last] < tip) {
-            start(supports[last - 1], supports[last]);
-            walk(supports[last - 1], supports[last]);
-            double reach = diagram.at(tip) - diagram.at(supports[last]);
-            sampleTo(supports[last], tip, 2 * reach, places, sample, out, base);
+        int span = 0;
+        for (int s = 0; s < places.length; s++) {
+            while (span < last - 1 && places[s] > diagram.at(supports[span + 1])) {
+                span++;
+            }
+            double from = diagram.at(supports[span]);
+            double to = diagram.at(supports[span + 1]);
+            double part = (places[s] - from) / (to - from);
+            double chord = atSupports[span] + part * (atSupports[span + 1] - atSupports[span]);
+            double length = part < 0
+                    ? 2 * (from - diagram.at(0))
+                    : part > 1 ? 2 * (diagram.at(diagram.stations() - 1) - to) : to - from;
+            out[base + s] = (out[base + s] - chord) / length;
         }
     }
 
-    private int sampleOverhang(int[] supports, double[] places, double[] out, int base) {
-        if (supports[0] == 0) {
-            return 0;
-        }
-        start(supports[0], supports[1]);
-        retreat(0, supports[0], slope);
-        double reach = diagram.at(supports[0]) - diagram.at(0);
-        return sampleTo(0, supports[0], 2 * reach, places, 0, out, base);
-    }
-
-    private int sampleTo(int from, int to, double span, double[] places, int first, double[] out, int base) {
-        int sample = first;
-        for (int i = from; i < to; i++) {
-            double end = diagram.at(i + 1);
-            while (sample < places.length && places[sample] <= end) {
-                out[base + sample] = (drop + dropAfter(i, places[sample] - diagram.at(i))) / span;
+    /** Bends the member from a level start: leaves the drop at each sample place, answers with it at each support. */
+    private double[] integrate(int[] supports, double[] places, double[] out, int base) {
+        double[] atSupports = new double[supports.length];
+        slope = 0;
+        drop = 0;
+        int support = 0;
+        int sample = 0;
+        int last = diagram.stations() - 1;
+        for (int i = 0; i <= last; i++) {
+            if (support < supports.length && supports[support] == i) {
+                atSupports[support++] = drop;
+            }
+            double end = i < last ? diagram.at(i + 1) : Double.POSITIVE_INFINITY;
+            while (sample < places.length && places[sample] < end) {
+                out[base + sample] = drop + dropAfter(i, places[sample] - diagram.at(i));
                 sample++;
             }
-            double h = length(i);
-            double nextDrop = drop + dropAfter(i, h);
-            slope = slopeAfter(i, h);
-            drop = nextDrop;
+            if (i < last) {
+                double h = length(i);
+                double nextDrop = drop + dropAfter(i, h);
+                slope = slopeAfter(i, h);
+                drop = nextDrop;
+            }
         }
-        return sample;
+        return atSupports;
     }
 
     /** Deflection (m) found by the last search, downward positive. */

@@ -11,6 +11,7 @@ public final class Diagram {
     private final int shearBase;
     private final int momentBase;
     private final int loadBase;
+    private final double[] partMoment;
     private double[] row = {};
     private double sagging;
     private double saggingAt;
@@ -25,6 +26,7 @@ public final class Diagram {
         this.shearBase = base;
         this.momentBase = base + n;
         this.loadBase = base + 2 * n;
+        this.partMoment = new double[n];
     }
 
     /** Shows the row of a case, as {@link Solution#writeRow} leaves it. */
@@ -75,50 +77,67 @@ public final class Diagram {
         return stations.samples();
     }
 
-    /** The bound of {@link Deflections#mayExceed} with the greatest moment near each sample. */
-    boolean mayExceedBetweenSamples(double known) {
-        double[] samples = stations.samples();
-        int[] parts = stations.samplePart();
+    /**
+     * Whether the deflection as part of its span may exceed a value anywhere. Between two samples the curve lies below the
+     * parabola through both whose curvature is the greatest there, and a span is never shorter than the interval that its
+     * samples divide.
+     *
+     * @param known value to be exceeded
+     * @param greatestMoment a bound on the member's moment, either sign (N·m)
+     */
+    boolean mayExceed(double known, double greatestMoment) {
+        return greatestSample() + stations.greatestSlack() * greatestMoment / 4 > known && mayExceedSomewhere(known);
+    }
+
+    private double greatestSample() {
+        double greatest = 0;
+        double least = 0;
         int from = loadBase + n;
-        for (int i = 0; i + 1 < samples.length; i++) {
-            double larger = Math.max(Math.abs(row[from + i]), Math.abs(row[from + i + 1]));
-            double step = samples[i + 1] - samples[i];
-            double slack = step / (8 * (Stations.SAMPLES + 1)) / rigidity();
-            if (larger + slack * momentNear(parts[i], parts[i + 1]) > known) {
+        int to = from + stations.samples().length;
+        for (int i = from; i < to; i++) {
+            greatest = Math.max(greatest, row[i]);
+            least = Math.min(least, row[i]);
+        }
+        return Math.max(greatest, -least);
+    }
+
+    private boolean mayExceedSomewhere(double known) {
+        boundMoments();
+        int[] parts = stations.samplePart();
+        double[] slack = stations.sampleSlack();
+        int from = loadBase + n;
+        for (int i = 0; i < slack.length; i++) {
+            double greatest = partMoment[parts[i]];
+            for (int k = parts[i] + 1; k <= Math.min(parts[i + 1], n - 2); k++) {
+                greatest = Math.max(greatest, partMoment[k]);
+            }
+            double a = row[from + i];
+            double b = row[from + i + 1];
+            double c = slack[i] * greatest;
+            if (Math.max(Math.abs(a), Math.abs(b)) + c / 4 > known
+                    && (parabola(a, b, c) > known || parabola(-a, -b, c) > known)) {
                 return true;
             }
         }
         return false;
     }
 
-    private double momentNear(int first, int last) {
-        double greatest = 0;
-        for (int i = first; i <= last; i++) {
-            greatest = Math.max(greatest, Math.abs(moment(i)));
-            if (i < n - 1) {
-                double v = shear(i);
-                double w = uniform(i);
-                greatest = Math.max(greatest, Math.abs(moment(i + 1)));
-                if (v * (v - w * (at(i + 1) - at(i))) < 0) {
-                    greatest = Math.max(greatest, Math.abs(moment(i) + v * v / (2 * w)));
-                }
-            }
+    /** A bound on the moment of each part, either sign: its greater end and what its load can add between. */
+    private void boundMoments() {
+        double[] places = stations.places();
+        double before = Math.abs(row[momentBase]);
+        for (int i = 0; i < n - 1; i++) {
+            double after = Math.abs(row[momentBase + i + 1]);
+            double h = places[i + 1] - places[i];
+            partMoment[i] = Math.max(before, after) + Math.abs(row[loadBase + i]) * h * h / 8;
+            before = after;
         }
-        return greatest;
     }
 
-    double sampleSlack() {
-        return stations.sampleSlack();
-    }
-
-    /** Greatest deflection at the sample places, as part of the span it lies in: never above the true greatest. */
-    public double sampledDeflection() {
-        double greatest = 0;
-        int from = loadBase + n;
-        for (int i = from; i < from + stations.samples().length; i++) {
-            greatest = Math.max(greatest, Math.abs(row[i]));
-        }
-        return greatest;
+    /** Greatest value of the parabola a + (b - a) t + c t (1 - t) for t from 0 to 1, c not negative. */
+    private static double parabola(double a, double b, double c) {
+        double d = b - a;
+        return c > Math.abs(d) ? a + (d + c) * (d + c) / (4 * c) : Math.max(a, b);
     }
 
     /** A moment smaller than this part of the member's greatest is rounding of the sums along it. */

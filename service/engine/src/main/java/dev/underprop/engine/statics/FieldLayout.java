@@ -12,6 +12,8 @@ import java.util.List;
 final class FieldLayout {
 
     private final List<Stations> members = new ArrayList<>();
+    private final List<Diagram> diagrams = new ArrayList<>();
+    private final List<Deflections> deflections = new ArrayList<>();
     private final int[] base;
     private final int size;
 
@@ -22,6 +24,8 @@ final class FieldLayout {
             Stations stations = new Stations(frame, pieces, m);
             members.add(stations);
             base[m] = next;
+            diagrams.add(new Diagram(stations, next));
+            deflections.add(new Deflections(diagrams.get(m)));
             next += 3 * stations.count() + stations.samples().length;
         }
         this.size = next;
@@ -47,16 +51,13 @@ final class FieldLayout {
         return supports;
     }
 
-    /** The row of one unit in one contact state. */
-    double[] row(int unit, BitSet closed, double[] values, int[][] supports) {
-        double[] row = new double[size];
+    /** Writes the row of a loading in one contact state. */
+    void write(Loading loading, boolean[] pressing, double[] values, int[][] supports, double[] row) {
         for (int m = 0; m < base.length; m++) {
             Stations stations = members.get(m);
-            stations.fill(unit, closed, values, row, base[m]);
-            Diagram diagram = new Diagram(stations, base[m]);
-            diagram.view(row);
-            new Deflections(diagram).sample(supports[m], row, base[m] + 3 * stations.count());
+            stations.fill(loading.uniform(m), loading.point(m), pressing, values, row, base[m]);
+            diagrams.get(m).view(row);
+            deflections.get(m).sample(supports[m], row, base[m] + 3 * stations.count());
         }
-        return row;
     }
 }

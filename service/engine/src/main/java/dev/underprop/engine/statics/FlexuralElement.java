@@ -11,6 +11,22 @@ final class FlexuralElement {
 
     private FlexuralElement() {}
 
+    /**
+     * End forces of an element from its end movements, written with the chord's slope so that a short element that moves
+     * as a rigid body gives no false force: shear and moment at each end are added to {@code out}.
+     */
+    static void addForces(
+            double ei, double length, double w1, double s1, double w2, double s2, double[] out, int at1, int at2) {
+        double chord = (w2 - w1) / length;
+        double m1 = ei / length * (4 * (s1 - chord) + 2 * (s2 - chord));
+        double m2 = ei / length * (2 * (s1 - chord) + 4 * (s2 - chord));
+        double v = (m1 + m2) / length;
+        out[at1] += v;
+        out[at1 + 1] += m1;
+        out[at2] -= v;
+        out[at2 + 1] += m2;
+    }
+
     /** Adds the consistent end loads of a uniform load over [a, b] of an element of the given length. */
     static void addUniform(double length, double a, double b, double intensity, double[] out, int at1, int at2) {
         double l = intensity * length;

@@ -22,16 +22,18 @@ public final class Solution {
     private final Outcome outcome;
     private final LoadCase loadCase;
     private final ContactState state;
+    private final CaseAnswer answer;
     private final BitSet loose;
     private final double[] values;
     private final int changes;
 
-    Solution(Outcome outcome, LoadCase loadCase, ContactState state, BitSet loose, double[] values, int changes) {
+    Solution(Outcome outcome, LoadCase loadCase, CaseAnswer answer, BitSet loose, int changes) {
         this.outcome = outcome;
         this.loadCase = loadCase;
-        this.state = state;
+        this.answer = answer;
+        this.state = answer.state();
         this.loose = loose;
-        this.values = values;
+        this.values = answer.values();
         this.changes = changes;
     }
 
@@ -59,11 +61,7 @@ public final class Solution {
 
     /** Deflection of the carried member at a contact (m), downward positive. */
     public double movement(int contact) {
-        double sum = state.movements(state.offsetsUnit())[contact];
-        for (int i = 0; i < loadCase.size(); i++) {
-            sum += loadCase.factor(i) * state.movements(loadCase.unit(i))[contact];
-        }
-        return sum;
+        return answer.movements()[contact];
     }
 
     /**
@@ -72,20 +70,16 @@ public final class Solution {
      * @param row of {@link ContactSolver#rowSize()} places
      */
     public void writeRow(double[] row) {
-        double[] offsets = state.row(state.offsetsUnit());
-        System.arraycopy(offsets, 0, row, 0, row.length);
-        for (int i = 0; i < loadCase.size(); i++) {
-            double factor = loadCase.factor(i);
-            double[] unit = state.row(loadCase.unit(i));
-            for (int k = 0; k < row.length; k++) {
-                row[k] += factor * unit[k];
-            }
-        }
+        answer.writeRow(row);
     }
 
     /** Stations at which a member is held, ascending. */
     public int[] supports(int member) {
         return state.supports()[member];
+    }
+
+    ContactState state() {
+        return state;
     }
 
     /** Whether another case ended with the same contacts closed. */
@@ -95,7 +89,7 @@ public final class Solution {
 
     /** Change of the contact force (N), or of the opening (m) where open, per unit factor of a unit load. */
     public double influence(int contact, int unit) {
-        return state.values(unit)[contact];
+        return state.response(unit).values()[contact];
     }
 
     /** Contact states tried beyond the first. */

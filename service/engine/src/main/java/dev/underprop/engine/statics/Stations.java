@@ -9,19 +9,17 @@ import java.util.List;
  */
 final class Stations {
 
-    /** Deflection is looked at this many places inside each interval between possible supports. */
-    static final int SAMPLES = 7;
+    /** Parts into which the longest interval between possible supports is cut to look at its deflection. */
+    private static final int PARTS = 8;
 
     private final double[] at;
     private final double rigidity;
     private final int[] contacts;
     private final int[] contactStation;
     private final boolean[] presses;
-    private final int[] units;
-    private final double[][] uniform;
-    private final double[][] point;
     private final double[] samples;
-    private final double sampleSlack;
+    private final double[] sampleSlack;
+    private final double greatestSlack;
     private final int[] samplePart;
 
     Stations(Frame frame, Pieces pieces, int member) {
@@ -50,26 +48,29 @@ final class Stations {
         for (int i = 0; i < contacts.length; i++) {
             contactStation[i] = find(at, contactAt[i]);
         }
-        this.units = new int[loads.size()];
-        this.uniform = new double[units.length][at.length];
-        this.point = new double[units.length][at.length];
-        for (int u = 0; u < units.length; u++) {
-            units[u] = loads.get(u).unit();
-            for (UnitLoad.Piece piece : loads.get(u).pieces()) {
-                addPiece(piece, uniform[u], point[u]);
-            }
-        }
         this.samples = samplePlaces(contactAt);
-        double longest = 0;
-        for (int i = 0; i + SAMPLES + 1 < samples.length; i += SAMPLES + 1) {
-            longest = Math.max(longest, samples[i + SAMPLES + 1] - samples[i]);
-        }
         this.samplePart = new int[samples.length];
         for (int i = 0; i < samples.length; i++) {
             int found = find(at, samples[i]);
             samplePart[i] = found >= 0 ? found : -found - 2;
         }
-        this.sampleSlack = longest / (8 * (SAMPLES + 1) * (SAMPLES + 1));
+        this.sampleSlack = new double[samples.length - 1];
+        for (int i = 0; i < sampleSlack.length; i++) {
+            double step = samples[i + 1] - samples[i];
+            sampleSlack[i] = step * step / (2 * rigidity * intervalAround(i, contactAt));
+        }
+        this.greatestSlack = Arrays.stream(sampleSlack).max().orElse(0);
+    }
+
+    /** Length of the interval between possible supports, or a support and an end, in which a sample part lies (m). */
+    private double intervalAround(int sample, double[] contactAt) {
+        double middle = (samples[sample] + samples[sample + 1]) / 2;
+        double[] cuts = cuts(contactAt);
+        int i = 0;
+        while (cuts[i + 1] < middle) {
+            i++;
+        }
+        return cuts[i + 1] - cuts[i];
     }
 
     private static int[] contactsOf(Frame frame, int member) {
@@ -138,6 +139,11 @@ final class Stations {
         return Arrays.copyOf(all, kept);
     }
 
+    /** Writes the pieces that lie on this member as load after each station (N/m) and force at each station (N). */
+    void spread(List<UnitLoad.Piece> pieces, double[] uniform, double[] point) {
+        pieces.forEach(piece -> addPiece(piece, uniform, point));
+    }
+
     private static int find(double[] places, double place) {
         return Arrays.binarySearch(places, withoutSignOfZero(place));
     }
@@ -158,7 +164,8 @@ final class Stations {
         }
     }
 
-    private double[] samplePlaces(double[] contactAt) {
+    /** Places that part the member into intervals: its ends and whatever may support it. */
+    private double[] cuts(double[] contactAt) {
         double[] cuts = new double[contactAt.length + 2];
         int n = 0;
         for (int i = 0; i < contactAt.length; i++) {
@@ -168,15 +175,27 @@ final class Stations {
         }
         cuts[n++] = at[0];
         cuts[n++] = at[at.length - 1];
-        double[] ends = distinct(cuts, n);
-        double[] places = new double[(ends.length - 1) * (SAMPLES + 1) + 1];
-        for (int i = 0; i + 1 < ends.length; i++) {
-            for (int k = 0; k <= SAMPLES; k++) {
-                places[i * (SAMPLES + 1) + k] = ends[i] + (ends[i + 1] - ends[i]) * k / (SAMPLES + 1);
+        return distinct(cuts, n);
+    }
+
+    /** The longest interval is sampled in {@link #PARTS} parts, shorter ones in fewer, none in less than two. */
+    private double[] samplePlaces(double[] contactAt) {
+        double[] cuts = cuts(contactAt);
+        double longest = 0;
+        for (int i = 0; i + 1 < cuts.length; i++) {
+            longest = Math.max(longest, cuts[i + 1] - cuts[i]);
+        }
+        double[] places = new double[(cuts.length - 1) * PARTS + 1];
+        int n = 0;
+        for (int i = 0; i + 1 < cuts.length; i++) {
+            double length = cuts[i + 1] - cuts[i];
+            int parts = Math.max(2, (int) Math.ceil(PARTS * length / longest));
+            for (int k = 0; k < parts; k++) {
+                places[n++] = cuts[i] + length * k / parts;
             }
         }
-        places[places.length - 1] = ends[ends.length - 1];
-        return places;
+        places[n++] = cuts[cuts.length - 1];
+        return Arrays.copyOf(places, n);
     }
 
     int count() {
@@ -201,9 +220,17 @@ final class Stations {
         return samplePart;
     }
 
-    /** Longest sampled interval over 8 times the square of its parts (m): see {@link Deflections#mayExceed}. */
-    double sampleSlack() {
+    /**
+     * For each sampled interval what a moment there adds to the deflection's parabola, as part of the span (1/(N·m)):
+     * h²/2EI over a span of at least h times the samples' parts.
+     */
+    double[] sampleSlack() {
         return sampleSlack;
+    }
+
+    /** Greatest of {@link #sampleSlack}. */
+    double greatestSlack() {
+        return greatestSlack;
     }
 
     /** Places where deflection is sampled, ascending (m). */
@@ -225,28 +252,32 @@ final class Stations {
     }
 
     /**
-     * Shear, moment and load of one unit by statics, from the member's start to its end.
+     * Shear, moment and load by statics, from the member's start to its end.
      *
-     * @param unit unit load
-     * @param closed which contacts are closed
+     * @param uniform load after each station (N/m), empty when there is none
+     * @param point force at each station (N), empty when there is none
+     * @param pressing which contacts are closed
      * @param values force at each closed contact (N)
      * @param out receives shear, moment and uniform load, one run after another
      * @param base where in {@code out} this member begins
      */
-    void fill(int unit, java.util.BitSet closed, double[] values, double[] out, int base) {
+    void fill(double[] uniform, double[] point, boolean[] pressing, double[] values, double[] out, int base) {
         int n = at.length;
-        int local = Arrays.binarySearch(units, unit);
-        double[] jump = local < 0 ? new double[n] : point[local].clone();
+        // The shear's run holds the jumps first, and is then summed in place.
+        for (int i = 0; i < n; i++) {
+            out[base + i] = point.length == 0 ? 0 : point[i];
+        }
         for (int i = 0; i < contacts.length; i++) {
-            if (closed.get(contacts[i])) {
-                jump[contactStation[i]] += presses[i] ? values[contacts[i]] : -values[contacts[i]];
+            if (pressing[contacts[i]]) {
+                double force = values[contacts[i]];
+                out[base + contactStation[i]] += presses[i] ? force : -force;
             }
         }
         double v = 0;
         double m = 0;
         for (int i = 0; i < n; i++) {
-            v -= jump[i];
-            double w = local < 0 ? 0 : uniform[local][i];
+            v -= out[base + i];
+            double w = uniform.length == 0 ? 0 : uniform[i];
             out[base + i] = v;
             out[base + n + i] = m;
             out[base + 2 * n + i] = w;

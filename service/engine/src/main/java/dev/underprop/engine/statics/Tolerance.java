@@ -33,5 +33,11 @@ final class Tolerance {
     /** A movement that nothing resists is given this part of its diagonal, so that the way it goes can be seen. */
     static final double PERTURBED_PIVOT = 1e-8;
 
+    /** Rounding of a sum of a few terms, as part of the largest. */
+    static final double ROUNDING = 1e-15;
+
+    /** Rounding must stay below this part of a tolerance, or more digits are kept. */
+    static final double FAR_BELOW = 1e-2;
+
     private Tolerance() {}
 }

@@ -105,7 +105,8 @@ class PatternsTest {
                     .toList();
             JobPlan carried = LoadPlans.plan(plan.floor().joists(), plan.floor().bearings(), plan.shores(), kept);
             Patterns patterns = patterns(carried);
-            patterns.addInfluence(() -> "a post", cell -> cell % 2 == 0 ? 1 : -1);
+            patterns.addPressure(() -> "a post", cell -> cell % 2 == 0 ? 1 : -1);
+            patterns.addRelief(() -> "a post", cell -> cell % 2 == 0 ? 1 : -1);
             assertThat(patterns.all().stream().map(Pattern::cells))
                     .as("seed %d", seed)
                     .doesNotHaveDuplicates();
@@ -121,7 +122,8 @@ class PatternsTest {
         JobPlan plan = plan(2, LoadPlans.shore("A", 1, 0, 4, 0, 1, 2, 4));
         Patterns patterns = patterns(plan);
         int before = patterns.all().size();
-        patterns.addInfluence(() -> "A1", cell -> cell == 1 ? 0 : cell == 0 ? 2 : -1);
+        patterns.addPressure(() -> "A1", cell -> cell == 1 ? 0 : cell == 0 ? 2 : -1);
+        patterns.addRelief(() -> "A1", cell -> cell == 1 ? 0 : cell == 0 ? 2 : -1);
 
         assertThat(patterns.all().size()).isLessThanOrEqualTo(before + 2);
         assertThat(patterns.all()).anyMatch(p -> List.of(0).equals(boxed(p)));

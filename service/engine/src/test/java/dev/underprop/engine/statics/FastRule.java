@@ -30,9 +30,9 @@ final class FastRule {
     private static BitSet wrong(List<Contact> contacts, ContactState state, LoadCase loadCase) {
         BitSet wrong = new BitSet();
         for (int c = 0; c < contacts.size(); c++) {
-            double value = state.values(state.offsetsUnit())[c];
+            double value = state.response(state.offsetsUnit()).values()[c];
             for (int i = 0; i < loadCase.size(); i++) {
-                value += loadCase.factor(i) * state.values(loadCase.unit(i))[c];
+                value += loadCase.factor(i) * state.response(loadCase.unit(i)).values()[c];
             }
             wrong.set(
                     c,

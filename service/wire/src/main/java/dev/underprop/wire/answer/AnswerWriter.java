@@ -5,9 +5,11 @@ import dev.underprop.api.model.BasisEditions;
 import dev.underprop.api.model.Counts;
 import dev.underprop.api.model.DocumentKind;
 import dev.underprop.api.model.EngineVersion;
+import dev.underprop.api.model.JobPlan;
 import dev.underprop.api.model.LayoutAnalysis;
 import dev.underprop.api.model.PlanCheck;
 import dev.underprop.api.model.PlanVerdict;
+import dev.underprop.api.model.Post;
 import dev.underprop.api.model.Severity;
 import dev.underprop.engine.Engine;
 import dev.underprop.engine.assess.Assessment;
@@ -32,7 +34,14 @@ public final class AnswerWriter {
         this.assessment = assessment;
         Figures figures = new Figures(question.units());
         this.checks = new CheckWriter(figures, question.full());
-        this.situations = new SituationWriter(question.plan(), figures);
+        this.situations = new SituationWriter(question.plan(), postNames(question.model()), figures);
+    }
+
+    private static List<String> postNames(JobPlan model) {
+        return model.getShores().stream()
+                .flatMap(shore -> shore.getPosts().stream())
+                .map(Post::getName)
+                .toList();
     }
 
     /** Forces, movements and checks, situation by situation. */

@@ -16,6 +16,7 @@ import dev.underprop.engine.assess.SituationResult;
 import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.wire.quantity.Kind;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Writes what became of a situation. */
@@ -25,10 +26,15 @@ final class SituationWriter {
     private static final double SOME_LOAD = 1e-3;
 
     private final JobPlan plan;
+    private final List<String> order;
     private final Figures figures;
 
-    SituationWriter(JobPlan plan, Figures figures) {
+    /**
+     * @param order names of the posts in the order of the plan; the engine has them in order of x
+     */
+    SituationWriter(JobPlan plan, List<String> order, Figures figures) {
         this.plan = plan;
+        this.order = List.copyOf(order);
         this.figures = figures;
     }
 
@@ -39,7 +45,10 @@ final class SituationWriter {
                 .state(result.stands() ? SituationState.STABLE : SituationState.UNSTABLE)
                 .removed(result.removed())
                 .verdict(PlanVerdict.fromValue(result.verdict().name()))
-                .posts(result.posts().stream().map(this::post).toList())
+                .posts(result.posts().stream()
+                        .sorted(Comparator.comparingInt(post -> order.indexOf(post.name())))
+                        .map(this::post)
+                        .toList())
                 .handChecks(result.handChecks().stream().map(this::handCheck).toList());
         if (result.stability() instanceof SituationResult.Moves moves) {
             return model.reason(reason(moves));

@@ -80,7 +80,7 @@ final class BearingsReader {
     }
 
     private void reportUnderNothing(BearingDraft draft) {
-        boolean placed = !Double.isNaN(draft.y()) && !Double.isNaN(draft.from()) && !Double.isNaN(draft.to());
+        boolean placed = !Double.isNaN(draft.y()) && draft.to() > draft.from();
         boolean allKnown = placed && joists.stream().allMatch(JoistDraft::known);
         if (allKnown && !joists.isEmpty() && joists.stream().noneMatch(draft::under)) {
             draft.spot().member("at").report(Messages.BEARING_UNDER_NO_JOIST, "", Fault.shown(draft.name()));

@@ -7,13 +7,14 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import dev.underprop.api.model.JobPlan;
 import dev.underprop.wire.fault.Fault;
 import jakarta.validation.ConstraintViolation;
+import jakarta.validation.MessageInterpolator;
 import jakarta.validation.Validation;
 import jakarta.validation.Validator;
 import jakarta.validation.ValidatorFactory;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import org.hibernate.validator.HibernateValidator;
-import org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator;
 
 /**
  * Binds a tree whose shape is right to the contract's model and holds it to the contract's limits. Holds no state after
@@ -29,9 +30,22 @@ public final class ModelReader {
         @SuppressWarnings("resource")
         ValidatorFactory factory = Validation.byProvider(HibernateValidator.class)
                 .configure()
-                .messageInterpolator(new ParameterMessageInterpolator())
+                .messageInterpolator(new NoMessages())
                 .buildValidatorFactory();
         return factory.getValidator();
+    }
+
+    /** Leaves the templates of the constraints as they are: what is wrong is said by {@link Violations}. */
+    private static final class NoMessages implements MessageInterpolator {
+        @Override
+        public String interpolate(String template, Context context) {
+            return template;
+        }
+
+        @Override
+        public String interpolate(String template, Context context, Locale locale) {
+            return template;
+        }
     }
 
     /** The mapper that binds, for the check of shape. */

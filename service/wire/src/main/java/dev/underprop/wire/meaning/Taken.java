@@ -1,11 +1,13 @@
 package dev.underprop.wire.meaning;
 
 import dev.underprop.api.model.JobPlan;
+import dev.underprop.api.model.Load;
 import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.standard.Citation;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 
 /** What reading took because the plan does not say it, in words. */
@@ -27,11 +29,19 @@ final class Taken {
             list.add("Timber measured instead of sold by size is sound and of the grade that the plan names, over its"
                     + " whole measured section.");
         }
+        if (model.getFloor().getLoads().stream().anyMatch(Taken::hasStrengthSnow)) {
+            list.add("Snow given at strength level is taken at 0.7 of its value (ASCE 7-22, 2.4.1).");
+        }
         if (plan.ground() instanceof Ground.Given given) {
             list.add("The allowable bearing pressure holds for the ground, its condition and the founding depth as they"
                     + " are on site (" + given.source() + ").");
         }
         return list;
+    }
+
+    private static boolean hasStrengthSnow(Load load) {
+        return load.getSnowLevel() != null
+                && load.getSnowLevel().strip().toLowerCase(Locale.ROOT).equals("strength");
     }
 
     private static Stream<Member> members(dev.underprop.engine.plan.JobPlan plan) {

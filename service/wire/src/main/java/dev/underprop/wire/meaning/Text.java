@@ -57,8 +57,8 @@ record Text(Spot spot, String name, String value, boolean given) {
         return Optional.empty();
     }
 
-    /** This text where it is given, else the other where that is given, else this, absent. */
-    Text or(Text other) {
-        return given || !other.given ? this : other;
+    /** This text where it is given, else the one that holds for all: what is missing there is told there, once. */
+    Text or(Text common) {
+        return given ? this : common;
     }
 }

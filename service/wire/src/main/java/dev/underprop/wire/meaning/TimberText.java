@@ -10,7 +10,7 @@ record TimberText(Text size, Text breadth, Text depth, Text species, Text grade,
 
     /** This, completed by what holds for the whole set; a section is taken whole or not at all. */
     TimberText or(TimberText set) {
-        boolean own = hasSection() || !set.hasSection();
+        boolean own = hasSection();
         return new TimberText(
                 own ? size : set.size,
                 own ? breadth : set.breadth,

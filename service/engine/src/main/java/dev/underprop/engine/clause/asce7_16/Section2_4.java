@@ -15,7 +15,7 @@ import java.util.Set;
 public final class Section2_4 {
 
     private static final List<Citation> ITEMS = List.of(item(1), item(2), item(3), item(4));
-    private static final Citation STRENGTH_SNOW = Citation.remembered("ASCE 7", "22", "2.4.1");
+    private static final Citation STRENGTH_SNOW = Citation.remembered("ASCE", "7-22", "2.4.1");
 
     private Section2_4() {}
 
@@ -51,7 +51,7 @@ public final class Section2_4 {
     }
 
     private static Citation item(int number) {
-        return Citation.remembered("ASCE 7", "16", "2.4.1 item " + number);
+        return Citation.remembered("ASCE", "7-16", "2.4.1 item " + number);
     }
 
     private static Term dead() {

@@ -8,7 +8,7 @@ import dev.underprop.engine.standard.Cited;
 public final class Section3_10 {
 
     private static final Citation STRESS = Citation.remembered("NDS", "2018", "3.10.2");
-    private static final Citation AREA_FACTOR = Citation.read("NDS", "2018", "3.10.4, Eq. 3.10-2");
+    private static final Citation AREA_FACTOR = Citation.read("NDS", "2018", "3.10.4");
 
     private Section3_10() {}
 

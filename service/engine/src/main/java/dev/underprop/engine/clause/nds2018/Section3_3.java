@@ -12,15 +12,15 @@ public final class Section3_3 {
     /** Clause 3.3.3.7: the greatest slenderness ratio RB of a bending member. */
     public static final double SLENDERNESS_LIMIT = 50;
 
-    private static final Citation FLEXURE = Citation.read("NDS", "2018", "3.3.2");
+    private static final Citation FLEXURE = Citation.remembered("NDS", "2018", "3.3.2");
     private static final Citation SQUARE = Citation.remembered("NDS", "2018", "3.3.3.1");
     private static final Citation HELD = Citation.remembered("NDS", "2018", "3.3.3.3");
     private static final Citation NOT_HELD = Citation.remembered("NDS", "2018", "3.3.3");
     private static final Citation LENGTHS_READ = Citation.read("NDS", "2018", "Table 3.3.3");
     private static final Citation LENGTHS = Citation.remembered("NDS", "2018", "Table 3.3.3");
-    private static final Citation RATIO = Citation.read("NDS", "2018", "3.3.3.6, Eq. 3.3-5");
+    private static final Citation RATIO = Citation.read("NDS", "2018", "3.3.3.6");
     private static final Citation LIMIT = Citation.read("NDS", "2018", "3.3.3.7");
-    private static final Citation FACTOR = Citation.read("NDS", "2018", "3.3.3.8, Eq. 3.3-6");
+    private static final Citation FACTOR = Citation.read("NDS", "2018", "3.3.3.8");
 
     private Section3_3() {}
 

@@ -8,9 +8,9 @@ import dev.underprop.engine.standard.Outcome;
 /** Section 3.4: bending members, shear. */
 public final class Section3_4 {
 
-    private static final Citation STRESS = Citation.read("NDS", "2018", "3.4.2, Eq. 3.4-2");
+    private static final Citation STRESS = Citation.remembered("NDS", "2018", "3.4.2");
     private static final Citation NEAR = Citation.remembered("NDS", "2018", "3.4.3.1(a)");
-    private static final Citation NOTCH = Citation.remembered("NDS", "2018", "3.4.3.2(a), Eq. 3.4-3");
+    private static final Citation NOTCH = Citation.remembered("NDS", "2018", "3.4.3.2(a)");
     private static final Citation NOTCH_DEPTH = Citation.remembered("NDS", "2018", "4.4.3 with 3.2.3");
 
     private Section3_4() {}

@@ -8,7 +8,7 @@ import dev.underprop.engine.standard.Cited;
 /** Section 3.5: bending members, deflection. */
 public final class Section3_5 {
 
-    private static final Citation LONG_TERM = Citation.read("NDS", "2018", "3.5.2, Eq. 3.5-1");
+    private static final Citation LONG_TERM = Citation.read("NDS", "2018", "3.5.2");
 
     private Section3_5() {}
 

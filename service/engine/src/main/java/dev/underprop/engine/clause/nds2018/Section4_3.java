@@ -78,12 +78,15 @@ public final class Section4_3 {
      * between them; 1 otherwise.
      *
      * @param members how many run side by side
-     * @param spacing greatest distance between neighbours on centres (m), positive; in contact: their thickness
+     * @param spacing greatest distance between neighbours on centres (m), positive; in contact: their thickness; infinite for
+     *     one that has no neighbour
      * @param joined whether such an element joins them
      * @param thickness of one member (m), positive
      */
     public static Cited repetitive(int members, double spacing, boolean joined, double thickness) {
-        Admissible.positive(spacing, "spacing");
+        if (!(spacing > 0)) {
+            throw new IllegalArgumentException("spacing must be positive, got " + spacing);
+        }
         boolean near = Units.atMost(spacing, 24 * Units.INCH);
         boolean applies = members >= 3 && near && joined && Lumber.isDimension(thickness);
         return new Cited(applies ? 1.15 : 1, "Cr", REPETITIVE);

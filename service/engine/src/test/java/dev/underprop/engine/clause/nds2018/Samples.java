@@ -8,7 +8,15 @@ import dev.underprop.engine.section.RectangularSection;
 import dev.underprop.engine.standard.Citation;
 import dev.underprop.engine.standard.Cited;
 import dev.underprop.engine.standard.Outcome;
+import dev.underprop.fixtures.Expected;
+import dev.underprop.fixtures.Fixtures;
+import dev.underprop.fixtures.Inputs;
+import dev.underprop.fixtures.Verdict;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.provider.Arguments;
 
 /**
  * Grades of the NDS Supplement 2018 (psi), read in public transcriptions of Tables 4A, 4B and 4D, and what tests of clauses
@@ -18,6 +26,9 @@ final class Samples {
 
     static final double INCH = 0.0254;
     static final double PSI = 4.4482216152605 / (INCH * INCH);
+
+    static final double POUND = 4.4482216152605;
+    static final double PSF = POUND / (144 * INCH * INCH);
 
     static final WoodGrade DF_SELECT =
             grade("DF-L", "Select Structural", Sizes.WESTERN_DIMENSION, 1500, 1000, 180, 625, 1700, 1.9e6, 690e3, 0.5);
@@ -35,6 +46,9 @@ final class Samples {
             grade("SPF", "No.2", Sizes.WESTERN_DIMENSION, 875, 450, 135, 425, 1150, 1.4e6, 510e3, 0.42);
     static final WoodGrade DF_TIMBER =
             grade("DF-L", "No.1 Posts", Sizes.TIMBER_4D, 1200, 825, 170, 625, 1000, 1.6e6, 580e3, 0.5);
+
+    /** Conversion to SI and back leaves a hair, which would push a figure that was rounded from an exact tie off its tie. */
+    private static final MathContext TWELVE_DIGITS = new MathContext(12);
 
     private Samples() {}
 
@@ -80,11 +94,7 @@ final class Samples {
 
     /** Dressed section of a nominal 2 in board. */
     static RectangularSection twoBy(int nominal) {
-        return inches(1.5, dressed(nominal));
-    }
-
-    private static double dressed(int nominal) {
-        return nominal > 6 ? nominal - 0.75 : nominal - 0.5;
+        return inches(1.5, dressedWidth(nominal));
     }
 
     static RectangularSection inches(double breadth, double depth) {
@@ -114,5 +124,37 @@ final class Samples {
 
     static Cited adjusted(DesignValue value, WoodGrade grade, Cited... factors) {
         return Section4_3.adjusted(value, grade, List.of(factors));
+    }
+
+    /** Every number of every case of a kind. */
+    static Stream<Arguments> rows(String kind) {
+        return Fixtures.ofKind(kind).stream()
+                .flatMap(table -> table.expected().stream().map(row -> Arguments.of(table, row)));
+    }
+
+    /** Compares with the printed number, and with the recomputed one where there is one. */
+    static void agree(Expected row, double converted) {
+        double actual = new BigDecimal(converted).round(TWELVE_DIGITS).doubleValue();
+        Verdict printed = row.check(actual);
+        assertThat(printed.agrees()).as(printed.message()).isTrue();
+        if (row.computed().isPresent()) {
+            Verdict computed = row.checkComputed(actual);
+            assertThat(computed.agrees()).as(computed.message()).isTrue();
+        }
+    }
+
+    /** Nominal width (in) of a size such as 2x10. */
+    static int nominal(Inputs given) {
+        String size = given.text("size");
+        assertThat(size).startsWith("2x");
+        return Integer.parseInt(size.substring(2));
+    }
+
+    static double dressedThickness(double nominal) {
+        return nominal - 0.5;
+    }
+
+    static double dressedWidth(double nominal) {
+        return nominal > 6 ? nominal - 0.75 : nominal - 0.5;
     }
 }

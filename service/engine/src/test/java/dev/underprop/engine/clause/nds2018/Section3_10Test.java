@@ -19,7 +19,7 @@ class Section3_10Test {
 
     @Test
     void nearerThanThreeInchesToTheEndThereIsNoRise() {
-        assertThat(Section3_10.areaFactor(1.5 * INCH, 2.99 * INCH).value()).isEqualTo(1);
+        assertThat(Section3_10.areaFactor(1.5 * INCH, 2.9999 * INCH).value()).isEqualTo(1);
         assertThat(Section3_10.areaFactor(1.5 * INCH, 0).value()).isEqualTo(1);
         assertThat(Section3_10.areaFactor(1.5 * INCH, -1 * INCH).value()).isEqualTo(1);
     }

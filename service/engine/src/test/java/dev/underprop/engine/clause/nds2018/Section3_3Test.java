@@ -37,7 +37,7 @@ class Section3_3Test {
                 .isCloseTo(50, within(1e-9));
     }
 
-    /** The printed form of Eq. 3.3-6 (read): (1+f)/1.9 - sqrt(((1+f)/1.9)² - f/0.95). */
+    /** The printed form of 3.3.3.8 (read): (1+f)/1.9 - sqrt(((1+f)/1.9)² - f/0.95). */
     @ParameterizedTest
     @ValueSource(doubles = {0.01, 0.3, 1, 1.37, 4, 50})
     void stabilityIsThePrintedFormula(double f) {

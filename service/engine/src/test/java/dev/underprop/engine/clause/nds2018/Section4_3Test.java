@@ -106,4 +106,13 @@ class Section4_3Test {
                         .value())
                 .isEqualTo(expected);
     }
+
+    @Test
+    void aMemberAloneIsNotRepetitive() {
+        assertThat(Section4_3.repetitive(1, Double.POSITIVE_INFINITY, true, 1.5 * INCH)
+                        .value())
+                .isEqualTo(1);
+        assertThatIllegalArgumentException().isThrownBy(() -> Section4_3.repetitive(3, Double.NaN, true, 1.5 * INCH));
+        assertThatIllegalArgumentException().isThrownBy(() -> Section4_3.repetitive(3, 0, true, 1.5 * INCH));
+    }
 }

@@ -5,7 +5,7 @@ package dev.underprop.engine.statics;
  * squared, which is what keeps a long floor linear in its joists. Method: G. H. Golub, C. F. Van Loan, Matrix
  * Computations, section 4.3.5 (from memory).
  */
-final class Banded {
+final class TwofoldBands implements Bands {
 
     private final int n;
     private final int band;
@@ -13,30 +13,27 @@ final class Banded {
     private final double[] low;
 
     /** @param n size; @param band half bandwidth (0 = diagonal) */
-    Banded(int n, int band) {
+    TwofoldBands(int n, int band) {
         this.n = n;
         this.band = band;
         this.a = new double[n * (band + 1)];
         this.low = new double[n * (band + 1)];
     }
 
-    private Banded(Banded other) {
+    private TwofoldBands(TwofoldBands other) {
         this.n = other.n;
         this.band = other.band;
         this.a = other.a.clone();
         this.low = other.low.clone();
     }
 
-    Banded copy() {
-        return new Banded(this);
+    @Override
+    public TwofoldBands copy() {
+        return new TwofoldBands(this);
     }
 
-    int size() {
-        return n;
-    }
-
-    /** Adds to entry (i, j) and, being symmetric, (j, i). */
-    void add(int i, int j, double value) {
+    @Override
+    public void add(int i, int j, double value) {
         add(i, j, new Twofold().set(value, 0));
     }
 
@@ -55,8 +52,8 @@ final class Banded {
         low[at] = value.lo();
     }
 
-    /** Makes freedom i a prescribed one: its row and column become those of the identity. */
-    void prescribe(int i) {
+    @Override
+    public void prescribe(int i) {
         Twofold value = new Twofold();
         for (int j = Math.max(0, i - band); j < i; j++) {
             put(place(i, j), value);
@@ -67,8 +64,8 @@ final class Banded {
         put(place(i, i), value.set(1, 0));
     }
 
-    /** out -= this times x (before {@link #factor}); the second array of each pair holds the low parts. */
-    void subtractProduct(double[] x, double[] xLow, double[] out, double[] outLow) {
+    @Override
+    public void subtractProduct(double[] x, double[] xLow, double[] out, double[] outLow) {
         Twofold sum = new Twofold();
         for (int i = 0; i < n; i++) {
             sum.set(out[i], outLow[i]);
@@ -82,7 +79,7 @@ final class Banded {
     }
 
     /** Factorises in place. @param scale stiffness used where nothing resists (N/m) */
-    void factor(double scale) {
+    public void factor(double scale) {
         Twofold sum = new Twofold();
         Twofold l = new Twofold();
         for (int i = 0; i < n; i++) {
@@ -114,8 +111,8 @@ final class Banded {
         }
     }
 
-    /** Solves in place after {@link #factor}; the second array holds the low parts. */
-    void solve(double[] b, double[] bLow) {
+    @Override
+    public void solve(double[] b, double[] bLow) {
         Twofold sum = new Twofold();
         for (int i = 0; i < n; i++) {
             sum.set(b[i], bLow[i]);
