@@ -64,15 +64,20 @@ final class PlanText {
     }
 
     private void dangers(StringBuilder out, List<Advisory> advisories) {
+        section(out, paint.danger("DANGER"), told(advisories, Severity.DANGER));
+        section(out, paint.warning("WARNING"), told(advisories, Severity.WARNING));
+    }
+
+    private static List<String> told(List<Advisory> advisories, Severity severity) {
         List<String> lines = new ArrayList<>();
         for (Advisory advisory : advisories) {
-            if (advisory.getSeverity() == Severity.DANGER) {
+            if (advisory.getSeverity() == severity) {
                 String place = advisory.getPlace();
                 lines.add((place == null ? "" : place + ": ") + advisory.getMessage() + " [" + advisory.getSource()
                         + "]");
             }
         }
-        section(out, paint.danger("DANGER"), lines);
+        return lines;
     }
 
     private void worst(StringBuilder out, List<CheckResult> checks) {

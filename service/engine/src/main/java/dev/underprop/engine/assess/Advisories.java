@@ -27,8 +27,8 @@ final class Advisories {
             Situation situation = plan.situations().get(i);
             if (!situation.removed().isEmpty()) {
                 list.add(bearingRemoved(result));
-                addHogging(plan, result, list);
             }
+            addHogging(plan, result, list);
             addBeyondTributary(result, list);
         }
         return list;

@@ -17,11 +17,15 @@ final class Assumptions {
         List<String> list = new ArrayList<>();
         list.add("Each situation is solved as if the shores had been in place and snug before any load came on.");
         list.add("The floor deck is fastened along the top edge of every joist and holds it sideways; bottom edges are"
-                + " held only where a joist rests on something.");
-        list.add("Shore beams are taken as held against rolling over at each post, and their plies as not fastened to"
-                + " each other.");
+                + " held only where a joist is fastened down.");
+        list.add("Shore beams are taken as held against rolling over at each post; their plies share the load equally,"
+                + " and hold each other sideways in nothing.");
+        list.add("Pads are centred under their posts; the weight of the posts themselves is left out.");
+        list.add("Deflection is measured between the places that hold a member, not counting how far those go down.");
         list.add("Timber is untreated or not incised, stands on edge, and stays below 100 degrees Fahrenheit.");
-        if (plan.floor().joistWeight() == Floor.JoistWeight.INCLUDED_IN_DEAD) {
+        if (plan.floor().joistWeight() == Floor.JoistWeight.INCLUDED_IN_DEAD && !hasDeadLoad(plan)) {
+            list.add("No dead load is given and none is added for the joists: they are taken as without weight.");
+        } else if (plan.floor().joistWeight() == Floor.JoistWeight.INCLUDED_IN_DEAD) {
             list.add("The dead loads given include the joists themselves.");
         }
         if (plan.shores().stream()
@@ -30,7 +34,7 @@ final class Assumptions {
             list.add("Posts without a stated stiffness are taken as rigid.");
         }
         if (plan.floor().loads().stream().anyMatch(Assumptions::hasOpenEdge)) {
-            list.add("Area loads without stated limits end at the first and the last joist.");
+            list.add("Loads across the joists without stated limits end at the first and the last joist.");
         }
         if (plan.shores().stream()
                 .flatMap(s -> s.posts().stream())
@@ -42,6 +46,13 @@ final class Assumptions {
     }
 
     private static boolean hasOpenEdge(Load load) {
-        return load instanceof Load.Area area && (Double.isInfinite(area.fromX()) || Double.isInfinite(area.toX()));
+        if (load instanceof Load.Area area) {
+            return Double.isInfinite(area.fromX()) || Double.isInfinite(area.toX());
+        }
+        return load instanceof Load.Across line && (Double.isInfinite(line.from()) || Double.isInfinite(line.to()));
+    }
+
+    private static boolean hasDeadLoad(JobPlan plan) {
+        return plan.floor().loads().stream().anyMatch(load -> load.intensity().dead() > 0);
     }
 }

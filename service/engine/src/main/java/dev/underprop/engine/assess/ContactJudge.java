@@ -23,6 +23,15 @@ final class ContactJudge {
     private static final Citation BEARING = Citation.read("NDS", "2018", "3.10.2");
     private static final Citation STATICS = Citation.remembered("common practice, no source", "", "contacts only push");
 
+    private static final Citation STATICS_OF_PADS =
+            Citation.remembered("common practice, no source", "", "ground under two pads is counted once");
+
+    /** A joist that rises by less than this is still where it was (m). */
+    private static final double RISE = 1e-5;
+
+    /** Plates that miss by less than this fit (m). */
+    private static final double FIT = 1e-4;
+
     private final SituationRun run;
     private final List<CheckResult> results = new ArrayList<>();
 
@@ -48,7 +57,7 @@ final class ContactJudge {
         Joist joist = run.plan().floor().joists().get(seat.joist());
         Bearing bearing = run.plan().floor().bearings().get(seat.bearing());
         double length = overlap(bearing.y(), bearing.length(), joist.start(), joist.end());
-        double area = length * joist.member().breadth();
+        double area = length * overlap(joist.x(), joist.member().breadth(), bearing.from(), bearing.to());
         add(CheckId.JOIST_BEARING, c, stress(c, area, bearing(joist.member())), BEARING, false);
         add(CheckId.BEARING_UPLIFT, c, uplift(c, bearing, seat.joist()), STATICS, true);
     }
@@ -62,7 +71,7 @@ final class ContactJudge {
             return new CheckResult.Condition(
                     true, Measure.FORCE, -pull, "the joist presses on its bearing in every case");
         }
-        if (bearing.gapUnder(joist) > 0) {
+        if (bearing.gapUnder(joist) > 0 && !run.everClosed(c) && !rises(c, bearing.gapUnder(joist))) {
             return new CheckResult.NotApplicable("the joist stands clear of this bearing as the plan says");
         }
         if (bearing.fastening() instanceof Fastening.Undescribed) {
@@ -72,11 +81,18 @@ final class ContactJudge {
                 false, Measure.FORCE, 0, "the joist lifts off its bearing and nothing holds it down");
     }
 
+    /** Whether a joist that stands clear of a seat ever rises further from it. */
+    private boolean rises(int c, double gap) {
+        return run.greatestOpening(c) > gap + RISE;
+    }
+
     private void judgeCrossing(int c, ContactPlace.OnShore seat) {
-        Member joist = run.plan().floor().joists().get(seat.joist()).member();
-        Member beam = run.plan().shores().get(seat.shore()).beam();
-        double weaker = Math.min(bearing(joist), bearing(beam));
-        Finding finding = stress(c, joist.breadth() * beam.breadth(), weaker);
+        Joist joist = run.plan().floor().joists().get(seat.joist());
+        Shore shore = run.plan().shores().get(seat.shore());
+        double weaker = Math.min(bearing(joist.member()), bearing(shore.beam()));
+        double along = overlap(joist.x(), joist.member().breadth(), shore.start(), shore.end());
+        double across = overlap(shore.y(), shore.beam().breadth(), joist.start(), joist.end());
+        Finding finding = stress(c, along * across, weaker);
         add(CheckId.BEAM_BEARING_AT_JOIST, c, finding, BEARING, false);
     }
 
@@ -85,9 +101,10 @@ final class ContactJudge {
         Post post = shore.posts().get(head.post());
         double load = Math.max(0, run.greatest().value(c));
         double lift = run.situation().liftOf(head.shore(), head.post(), post);
-        add(CheckId.POST_RATING, c, PostJudge.judge(post, load, lift), PostJudge.RULE, false);
+        add(CheckId.POST_RATING, c, PostJudge.judge(post, load, lift), PostJudge.rule(post), false);
         add(CheckId.PAD_SOIL_BEARING, c, PadJudge.judge(post, run.plan().ground(), load), padCitation(), false);
         add(CheckId.POST_CONTACT, c, contact(c), STATICS, true);
+        add(CheckId.PAD_OVERLAP, c, PadOverlap.judge(run.plan(), head), STATICS_OF_PADS, false);
         add(CheckId.BEAM_BEARING_AT_POST, c, headStress(c, shore, post), BEARING, false);
     }
 
@@ -109,10 +126,15 @@ final class ContactJudge {
         }
         Member beam = shore.beam();
         double along = overlap(post.x(), type.head().along(), shore.start(), shore.end());
-        if (along <= 0) {
-            return new CheckResult.NotChecked("the head plate does not lie under the beam");
+        if (along < type.head().along() - FIT) {
+            return new CheckResult.NotChecked("the head plate lies partly or wholly beyond the beam's end, so that the"
+                    + " pressure under it is not even");
         }
-        double across = Math.min(type.head().across(), beam.breadth());
+        if (type.head().across() < beam.breadth() - FIT) {
+            return new CheckResult.NotChecked(
+                    "the head plate is narrower than the beam, so that not every ply stands on" + " it");
+        }
+        double across = beam.breadth();
         double toEnd = Math.min(post.x() - along / 2 - shore.start(), shore.end() - post.x() - along / 2);
         double factor = Section3_10.areaFactor(along, toEnd).value();
         return stress(c, along * across, bearing(beam) * factor);

@@ -13,6 +13,9 @@ final class PadJudge {
 
     private static final Citation GIVEN = Citation.remembered("IBC", "2021", "1806.1, value given for the site");
 
+    /** Least depth of a footing below undisturbed ground, 12 in (m): IBC 2021 1809.4, from memory. */
+    private static final double LEAST_DEPTH = 12 * 0.0254;
+
     private PadJudge() {}
 
     /** @param load on the pad from the post (N) */
@@ -25,11 +28,21 @@ final class PadJudge {
         }
         double pressure = load / pad.area() + weight.unitWeight() * pad.thickness();
         if (ground instanceof Ground.Given given) {
-            return new CheckResult.Judged(Measure.PRESSURE, pressure, given.pressure());
+            return judge(given, pressure);
         }
         return ground instanceof Ground.Presumptive presumptive
                 ? judge(presumptive, pressure)
                 : new CheckResult.NotChecked("the plan says nothing of the ground");
+    }
+
+    private static Finding judge(Ground.Given ground, double pressure) {
+        return switch (ground.condition()) {
+            case ORGANIC ->
+                new CheckResult.Refused(
+                        Measure.PRESSURE, pressure, "organic ground and peat carry no pad; have it investigated");
+            case FILL -> new CheckResult.NotChecked("the ground is fill; that the value was given for it is not shown");
+            case UNDISTURBED, UNSTATED -> new CheckResult.Judged(Measure.PRESSURE, pressure, ground.pressure());
+        };
     }
 
     private static Finding judge(Ground.Presumptive ground, double pressure) {
@@ -43,10 +56,18 @@ final class PadJudge {
             case UNSTATED:
                 return new CheckResult.NotChecked("whether the ground is undisturbed is not stated");
             default:
-                return ground.foundingDepthStated()
-                        ? new CheckResult.Judged(Measure.PRESSURE, pressure, ground.pressure())
-                        : new CheckResult.NotChecked("the founding depth is not stated");
+                return founded(ground, pressure);
         }
+    }
+
+    private static Finding founded(Ground.Presumptive ground, double pressure) {
+        if (Double.isNaN(ground.foundingDepth())) {
+            return new CheckResult.NotChecked("the founding depth is not stated");
+        }
+        return ground.foundingDepth() < LEAST_DEPTH - 1e-9
+                ? new CheckResult.NotChecked("the pads are founded less than 12 in below the ground, where presumptive"
+                        + " values do not hold (IBC 1809.4, from memory)")
+                : new CheckResult.Judged(Measure.PRESSURE, pressure, ground.pressure());
     }
 
     static Citation citation(Ground ground) {

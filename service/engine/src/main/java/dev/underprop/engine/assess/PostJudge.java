@@ -14,7 +14,10 @@ import java.util.List;
  */
 final class PostJudge {
 
-    static final Citation RULE = Citation.remembered(
+    private static final String PRACTICE = "common practice, no source";
+    private static final String READING = "rating table read on the safe side";
+
+    private static final Citation RULE = Citation.remembered(
             "common practice, no source",
             "",
             "rating table read on the safe side; the table's own source is in the plan");
@@ -41,18 +44,31 @@ final class PostJudge {
         return new CheckResult.Judged(Measure.FORCE, load, rating(table, height) / table.factor());
     }
 
+    /** A rating never grows with height: a table in which it does is read at its least value up to there. */
     private static double rating(PostType.Table table, double height) {
         List<PostType.Row> rows = table.rows();
         int i = 0;
+        double least = rows.get(0).load();
         while (rows.get(i).height() < height) {
             i++;
+            least = Math.min(least, rows.get(i).load());
         }
         PostType.Row above = rows.get(i);
-        if (i == 0 || !table.interpolate()) {
-            return above.load();
+        if (i == 0 || !table.interpolate() || least < above.load()) {
+            return least;
         }
         PostType.Row below = rows.get(i - 1);
         double part = (height - below.height()) / (above.height() - below.height());
         return below.load() + part * (above.load() - below.load());
+    }
+
+    /** The rule by which a post's table was read, said in full. */
+    static Citation rule(Post post) {
+        if (!(post.type() instanceof PostType type && type.rating() instanceof PostType.Table table)) {
+            return RULE;
+        }
+        String reading = table.interpolate() ? "rating table interpolated between rows, as the plan asks" : READING;
+        String factor = table.factor() > 1 ? "; characteristic values divided by " + table.factor() : "";
+        return Citation.remembered(PRACTICE, "", reading + factor + "; the table's own source is in the plan");
     }
 }

@@ -74,23 +74,4 @@ record SituationFrame(Frame frame, List<ContactPlace> places) {
             places.add(new ContactPlace.OnPost(s, p));
         }
     }
-
-    /** Whether a joist has a shore or a bearing under it at all. */
-    List<Integer> joistsWithFewerThanTwoContacts() {
-        int[] count = new int[frame.joists().size()];
-        for (ContactPlace place : places) {
-            if (place instanceof ContactPlace.OnBearing seat) {
-                count[seat.joist()]++;
-            } else if (place instanceof ContactPlace.OnShore seat) {
-                count[seat.joist()]++;
-            }
-        }
-        List<Integer> few = new ArrayList<>();
-        for (int j = 0; j < count.length; j++) {
-            if (count[j] < 2) {
-                few.add(j);
-            }
-        }
-        return few;
-    }
 }

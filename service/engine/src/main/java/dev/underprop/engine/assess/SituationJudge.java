@@ -18,8 +18,7 @@ import java.util.Map;
 /** Reads a finished run and says what became of the situation. */
 final class SituationJudge {
 
-    private static final Citation NOT_BUILT =
-            Citation.remembered("this service", "", "asked for by its design, not built in this version");
+    private static final Citation NONE = Citation.remembered("common practice, no source", "", "no rule was applied");
 
     private final SituationRun run;
     private final LeverRule leverRule;
@@ -84,7 +83,7 @@ final class SituationJudge {
     }
 
     private CheckResult plain(CheckId id, CheckResult.Finding finding) {
-        return new CheckResult(id, "plan", finding, new CheckResult.NoCase(), NOT_BUILT);
+        return new CheckResult(id, "plan", finding, new CheckResult.NoCase(), NONE);
     }
 
     private List<PostResult> posts() {

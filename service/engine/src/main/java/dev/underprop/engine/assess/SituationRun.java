@@ -15,6 +15,7 @@ import dev.underprop.engine.statics.Solution;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
+import java.util.function.Supplier;
 
 /** One situation through all its cases. What it met is read by {@link SituationJudge}. */
 final class SituationRun {
@@ -34,6 +35,7 @@ final class SituationRun {
     private final Peaks least;
     private final boolean[] everOpen;
     private final boolean[] everClosed;
+    private final double[] greatestOpening;
     private final double[] row;
     private final double[] dead;
     private final double[] added;
@@ -61,6 +63,7 @@ final class SituationRun {
         this.least = new Peaks(contacts);
         this.everOpen = new boolean[contacts];
         this.everClosed = new boolean[contacts];
+        this.greatestOpening = new double[contacts];
         this.failedCase = cases.cases().get(0).load();
         this.deadSolution = solver.solve(failedCase);
         for (int m = 0; m < situationFrame.frame().members(); m++) {
@@ -80,26 +83,43 @@ final class SituationRun {
         return solver.addGroup(units);
     }
 
-    /** Fixed patterns, then by influence under dead load those that relieve a bearing or a post, or press a post, most. */
+    /**
+     * Fixed patterns, then by influence those that relieve or press a bearing or a post most: under dead load, or, for a
+     * contact that is open then, under dead load with live load everywhere.
+     */
     private Patterns patterns() {
         Patterns patterns = new Patterns(model, plan.shores());
         if (model.cells().isEmpty()) {
             return patterns;
         }
         Solution dead = solver.solve(new LoadCase(new int[] {model.dead()}, new double[] {1}));
+        Solution full = solver.solve(deadAndAllLive());
         for (int c = 0; c < situationFrame.places().size(); c++) {
-            ContactPlace place = situationFrame.places().get(c);
-            if (dead.closed(c) && !(place instanceof ContactPlace.OnShore)) {
-                int contact = c;
-                IntToDoubleFunction influence =
-                        cell -> dead.influence(contact, model.cells().get(cell).unit());
-                patterns.addRelief(() -> names.contact(place), influence);
-                if (place instanceof ContactPlace.OnPost) {
-                    patterns.addPressure(() -> names.contact(place), influence);
-                }
+            Solution state = dead.closed(c) ? dead : full;
+            if (state.closed(c) && !(situationFrame.places().get(c) instanceof ContactPlace.OnShore)) {
+                addInfluence(patterns, c, state);
             }
         }
         return patterns;
+    }
+
+    private void addInfluence(Patterns patterns, int contact, Solution state) {
+        Supplier<String> name = () -> names.contact(situationFrame.places().get(contact));
+        IntToDoubleFunction influence =
+                cell -> state.influence(contact, model.cells().get(cell).unit());
+        patterns.addRelief(name, influence);
+        patterns.addPressure(name, influence);
+    }
+
+    private LoadCase deadAndAllLive() {
+        int[] units = new int[1 + model.cells().size()];
+        double[] factors = new double[units.length];
+        java.util.Arrays.fill(factors, 1);
+        units[0] = model.dead();
+        for (int i = 1; i < units.length; i++) {
+            units[i] = model.cells().get(i - 1).unit();
+        }
+        return new LoadCase(units, factors);
     }
 
     /** Solves every case, or stops at the first in which something can move. */
@@ -132,6 +152,7 @@ final class SituationRun {
             everOpen[c] |= !closed;
             everClosed[c] |= closed;
             penetration = Math.max(penetration, -solution.opening(c));
+            greatestOpening[c] = Math.max(greatestOpening[c], solution.opening(c));
         }
         if (one.everywhere()) {
             plainCases.add(plainCase(solution, one));
@@ -226,6 +247,11 @@ final class SituationRun {
 
     boolean everClosed(int contact) {
         return everClosed[contact];
+    }
+
+    /** Greatest clear space at a contact in any case (m). */
+    double greatestOpening(int contact) {
+        return greatestOpening[contact];
     }
 
     List<PlainCase> plainCases() {

@@ -13,9 +13,9 @@ import dev.underprop.engine.standard.Citation;
  */
 public record CheckResult(CheckId id, String place, Finding finding, Where where, Citation citation) {
 
-    /** Orders results from best to worst: by verdict, then by ratio. */
+    /** Orders results from best to worst: by verdict, then by ratio; what has no ratio stands before what has one. */
     public static final java.util.Comparator<CheckResult> BEST_FIRST =
-            java.util.Comparator.comparing(CheckResult::verdict).thenComparingDouble(CheckResult::ratio);
+            java.util.Comparator.comparing(CheckResult::verdict).thenComparingDouble(CheckResult::rank);
 
     /** What was found. */
     public sealed interface Finding {}
@@ -84,6 +84,11 @@ public record CheckResult(CheckId id, String place, Finding finding, Where where
                     : judged.demand > 0 ? Double.POSITIVE_INFINITY : Double.NaN;
         }
         return finding instanceof Refused ? Double.POSITIVE_INFINITY : Double.NaN;
+    }
+
+    private double rank() {
+        double ratio = ratio();
+        return Double.isNaN(ratio) ? -1 : ratio;
     }
 
     /** The verdict. Zero over zero is not checked, never a pass. */

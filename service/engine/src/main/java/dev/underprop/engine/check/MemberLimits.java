@@ -8,6 +8,7 @@ import dev.underprop.engine.clause.nds2018.Section3_3;
 import dev.underprop.engine.clause.nds2018.Section3_4;
 import dev.underprop.engine.clause.nds2018.Section4_3;
 import dev.underprop.engine.plan.Bearing;
+import dev.underprop.engine.plan.Fastening;
 import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.Joist;
 import dev.underprop.engine.plan.Member;
@@ -57,52 +58,51 @@ public final class MemberLimits {
         return member < joists ? ofJoist(plan, situation, member, cases) : ofBeam(plan, member - joists, cases);
     }
 
-    /** The floor holds a joist's top edge; its bottom edge is held only where it rests on something. */
+    /** The floor holds a joist's top edge; its bottom edge is held only where the joist is fastened down. */
     private static MemberLimits ofJoist(JobPlan plan, Situation situation, int index, List<Combination> cases) {
         Joist joist = plan.floor().joists().get(index);
-        double[] seats = seats(plan, situation, joist);
-        double bottom = longestPart(joist.start(), joist.end(), seats);
+        double bottom = longestPart(joist.start(), joist.end(), fastenings(plan, situation, joist));
         return new MemberLimits(joist.member(), repetitive(plan, index), 0, bottom, cases);
     }
 
-    private static double[] seats(JobPlan plan, Situation situation, Joist joist) {
+    /** A joist that merely lies on something is held sideways by nothing but friction, so that does not count. */
+    private static double[] fastenings(JobPlan plan, Situation situation, Joist joist) {
         List<Bearing> bearings = plan.floor().bearings();
-        double[] seats = new double[bearings.size() + plan.shores().size()];
+        double[] held = new double[bearings.size()];
         int n = 0;
-        for (int b = 0; b < bearings.size(); b++) {
-            if (bearings.get(b).under(joist) && !situation.removed().contains(b)) {
-                seats[n++] = bearings.get(b).y();
+        for (int b = 0; b < held.length; b++) {
+            Bearing bearing = bearings.get(b);
+            boolean fastened = bearing.fastening() instanceof Fastening.Held;
+            if (fastened && bearing.under(joist) && !situation.removed().contains(b)) {
+                held[n++] = bearing.y();
             }
         }
-        for (Shore shore : plan.shores()) {
-            if (shore.under(joist)) {
-                seats[n++] = shore.y();
-            }
-        }
-        Arrays.sort(seats, 0, n);
-        return Arrays.copyOf(seats, n);
+        Arrays.sort(held, 0, n);
+        return Arrays.copyOf(held, n);
     }
 
-    /** Cr; what joins the joists is the floor they carry. */
+    /**
+     * Cr. What joins the joists is the floor they carry. A joist counts with its neighbours when both are near, or, at the
+     * edge, when the next two are; a lapped joist that runs beside it for less than half its length is no neighbour.
+     */
     private static double repetitive(JobPlan plan, int index) {
         Joist joist = plan.floor().joists().get(index);
-        double left = Double.POSITIVE_INFINITY;
-        double right = Double.POSITIVE_INFINITY;
-        int beside = 0;
-        for (Joist other : plan.floor().joists()) {
-            if (other.start() < joist.end() && other.end() > joist.start()) {
-                beside++;
-                double apart = other.x() - joist.x();
-                left = apart < 0 ? Math.min(left, -apart) : left;
-                right = apart > 0 ? Math.min(right, apart) : right;
-            }
-        }
-        double farther = Math.max(left, right);
-        double spacing = Double.isInfinite(farther) ? Math.min(left, right) : farther;
-        if (Double.isInfinite(spacing)) {
+        double[] beside = plan.floor().joists().stream()
+                .filter(other -> Math.min(other.end(), joist.end()) - Math.max(other.start(), joist.start())
+                        >= joist.length() / 2)
+                .mapToDouble(Joist::x)
+                .sorted()
+                .toArray();
+        int at = Arrays.binarySearch(beside, joist.x());
+        if (beside.length < 3) {
             return 1;
         }
-        return Section4_3.repetitive(beside, spacing, true, joist.member().ply().breadth())
+        double left = at > 0 ? beside[at] - beside[at - 1] : beside[2] - beside[1];
+        double right = at < beside.length - 1
+                ? beside[at + 1] - beside[at]
+                : beside[beside.length - 2] - beside[beside.length - 3];
+        return Section4_3.repetitive(
+                        3, Math.max(left, right), true, joist.member().ply().breadth())
                 .value();
     }
 

@@ -2,6 +2,7 @@ package dev.underprop.engine.load;
 
 import dev.underprop.engine.plan.Joist;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -12,8 +13,11 @@ import java.util.stream.IntStream;
  */
 final class Strips {
 
-    /** A load may reach this far beyond the outermost joist and still be put on it (m): a sill or a wall's thickness. */
-    private static final double EDGE_REACH = 1.0;
+    /**
+     * A load may reach this far beyond the outermost joist and still be put on it, 4 in (m): half a wall's thickness. What
+     * lies further out bears on that joist by leverage, and is refused.
+     */
+    private static final double EDGE_REACH = 4 * 0.0254;
 
     /** Strips shorter than this are rounding (m). */
     private static final double THIN = 1e-9;
@@ -67,45 +71,71 @@ final class Strips {
         return strips;
     }
 
-    /** The strip that holds y, the nearer one at a cut; empty where no joist passes. */
+    /** The strip that holds y, at a cut the one with more joists; empty where no joist passes. */
     List<Strip> at(double y) {
         return strips.stream()
                 .filter(s -> y >= s.from - THIN && y <= s.to + THIN)
-                .limit(1)
+                .max(Comparator.comparingInt(s -> s.joists.length))
+                .stream()
                 .toList();
     }
 
     /**
      * Tributary widths of a load from {@code from} to {@code to} along x (infinite: as far as the joists go). Half-way
-     * to the neighbour on each side; the outermost joists take what reaches a little beyond them.
+     * to the neighbour on each side. Where the neighbour does not reach this strip, half-way to it all the same; the
+     * floor's outermost joists take what reaches a little beyond them.
      *
-     * @throws Uncarried where the load reaches too far beyond the outermost joists
+     * @throws Uncarried where a stated extent lies beyond what the joists of this strip can take
      */
     List<Width> widths(Strip strip, double from, double to) {
         int[] present = strip.joists;
-        double first = joists.get(present[0]).x();
-        double last = joists.get(present[present.length - 1]).x();
-        if ((Double.isFinite(from) && from < first - EDGE_REACH) || (Double.isFinite(to) && to > last + EDGE_REACH)) {
+        double edgeFrom = before(joists.get(present[0]).x());
+        double edgeTo = beyond(joists.get(present[present.length - 1]).x());
+        if ((Double.isFinite(from) && from < edgeFrom - EDGE_REACH)
+                || (Double.isFinite(to) && to > edgeTo + EDGE_REACH)) {
             throw new Uncarried();
         }
-        double edgeFrom = Double.isFinite(from) ? from : first;
-        double edgeTo = Double.isFinite(to) ? to : last;
+        double loadFrom = Double.isFinite(from) ? from : edgeFrom;
+        double loadTo = Double.isFinite(to) ? to : edgeTo;
         List<Width> widths = new ArrayList<>(present.length);
         for (int k = 0; k < present.length; k++) {
             double x = joists.get(present[k]).x();
             double left = k == 0
-                    ? Math.min(edgeFrom, first)
+                    ? Math.min(loadFrom, edgeFrom)
                     : (x + joists.get(present[k - 1]).x()) / 2;
             double right = k == present.length - 1
-                    ? Math.max(edgeTo, last)
+                    ? Math.max(loadTo, edgeTo)
                     : (x + joists.get(present[k + 1]).x()) / 2;
-            double low = Math.max(left, edgeFrom);
-            double high = Math.min(right, edgeTo);
+            double low = Math.max(left, loadFrom);
+            double high = Math.min(right, loadTo);
             if (high > low) {
                 widths.add(new Width(present[k], low, high));
             }
         }
         return widths;
+    }
+
+    /** Half-way from x to the floor's next joist before it; x itself at the floor's edge. */
+    private double before(double x) {
+        double next =
+                joists.stream().mapToDouble(Joist::x).filter(o -> o < x).max().orElse(x);
+        return (x + next) / 2;
+    }
+
+    /** Half-way from x to the floor's next joist beyond it; x itself at the floor's edge. */
+    private double beyond(double x) {
+        double next =
+                joists.stream().mapToDouble(Joist::x).filter(o -> o > x).min().orElse(x);
+        return (x + next) / 2;
+    }
+
+    /** Whether the strip's joists take a load as far as the floor goes on each side where its extent is open. */
+    boolean reaches(Strip strip, double from, double to) {
+        double first = joists.stream().mapToDouble(Joist::x).min().orElse(0);
+        double last = joists.stream().mapToDouble(Joist::x).max().orElse(0);
+        double edgeFrom = before(joists.get(strip.joists[0]).x());
+        double edgeTo = beyond(joists.get(strip.joists[strip.joists.length - 1]).x());
+        return (Double.isFinite(from) || edgeFrom <= first + THIN) && (Double.isFinite(to) || edgeTo >= last - THIN);
     }
 
     /** A joist's part of a load at one x: lever rule between the joists on either side. */

@@ -138,10 +138,10 @@ final class TakeDown {
     }
 
     private boolean addAcross(Load.Across line) {
-        boolean some = false;
+        boolean all = false;
         for (Strips.Strip strip : strips.at(line.y())) {
+            all = strips.reaches(strip, line.from(), line.to());
             for (Strips.Width width : strips.widths(strip, line.from(), line.to())) {
-                some = true;
                 for (int column = 0; column < grid.columns(); column++) {
                     double part = overlap(width, column);
                     if (part > 0) {
@@ -150,7 +150,7 @@ final class TakeDown {
                 }
             }
         }
-        return some;
+        return all;
     }
 
     private boolean addAlong(Load.Along line) {

@@ -15,10 +15,9 @@ public sealed interface Ground {
      * @param pressure allowable (Pa), positive
      * @param citation where the value stands
      * @param condition as the plan states it
-     * @param foundingDepthStated whether the plan states the founding depth
+     * @param foundingDepth depth of the pads' underside below undisturbed ground (m), NaN where not stated
      */
-    record Presumptive(
-            String soil, double pressure, Citation citation, Condition condition, boolean foundingDepthStated)
+    record Presumptive(String soil, double pressure, Citation citation, Condition condition, double foundingDepth)
             implements Ground {
         public Presumptive {
             Sense.positive(pressure, "allowable pressure");
@@ -30,8 +29,9 @@ public sealed interface Ground {
      *
      * @param pressure allowable (Pa), positive
      * @param source who says so
+     * @param condition as the plan states it
      */
-    record Given(double pressure, String source) implements Ground {
+    record Given(double pressure, String source, Condition condition) implements Ground {
         public Given {
             Sense.positive(pressure, "allowable pressure");
         }

@@ -190,7 +190,8 @@ final class CapacityFigures {
     /** Area at which the pressure under a weightless pad is all that is allowed; the table has a least area of its own. */
     static double padArea(Case published, Expected wanted) {
         double load = wanted.given().number("load_lbf") * Plans.POUND;
-        Ground soil = new Ground.Given(wanted.given().number("soil_psf") * Plans.PSF, "as the row states");
+        Ground soil = new Ground.Given(
+                wanted.given().number("soil_psf") * Plans.PSF, "as the row states", Ground.Condition.UNSTATED);
         Member member = Lumber.member("HF", "No.2", "2x10", 3);
         JobPlan plan = Simple.beam(
                 member, 2, 0.1, 0.1, List.of(Simple.point(0, load), Simple.point(2, load)), Simple.squareMetre(), soil);

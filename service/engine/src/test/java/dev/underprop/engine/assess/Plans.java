@@ -72,7 +72,7 @@ final class Plans {
             Section1806.pressure(Section1806.SoilClass.SAND).value(),
             Section1806.pressure(Section1806.SoilClass.SAND).citation(),
             Ground.Condition.UNDISTURBED,
-            true);
+            12 * INCH);
 
     private Plans() {}
 

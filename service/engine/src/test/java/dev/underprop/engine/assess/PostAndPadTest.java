@@ -86,25 +86,26 @@ class PostAndPadTest {
         return PadJudge.judge(post(2, new Post.NoType(), pad), ground, 10_000);
     }
 
-    private static Ground presumptive(Ground.Condition condition, boolean depth) {
+    private static Ground presumptive(Ground.Condition condition, double depth) {
         return new Ground.Presumptive("sand", 95_000, TABLE, condition, depth);
     }
 
     /** 10 kN on 0.2 m² and 0.25 m of 24 kN/m³. */
     @Test
     void pressureContainsTheOwnWeight() {
-        Finding finding = on(presumptive(Ground.Condition.UNDISTURBED, true), pad(new Pad.Known(24_000, true)));
+        Finding finding = on(presumptive(Ground.Condition.UNDISTURBED, 0.3048), pad(new Pad.Known(24_000, true)));
 
         assertThat(((CheckResult.Judged) finding).demand()).isCloseTo(50_000 + 6_000, within(1e-9));
         assertThat(capacity(finding)).isEqualTo(95_000);
-        assertThat(capacity(on(new Ground.Given(70_000, "report"), pad(new Pad.Known(0, false)))))
+        assertThat(capacity(on(
+                        new Ground.Given(70_000, "report", Ground.Condition.UNSTATED), pad(new Pad.Known(0, false)))))
                 .isEqualTo(70_000);
     }
 
     @ParameterizedTest
     @CsvSource({"FILL", "ORGANIC"})
     void fillAndOrganicGroundAreRefused(Ground.Condition condition) {
-        assertThat(on(presumptive(condition, true), pad(new Pad.Known(24_000, true))))
+        assertThat(on(presumptive(condition, 0.3048), pad(new Pad.Known(24_000, true))))
                 .isInstanceOf(CheckResult.Refused.class);
     }
 
@@ -112,11 +113,31 @@ class PostAndPadTest {
     void whatIsNotStatedIsNotChecked() {
         Pad known = pad(new Pad.Known(24_000, true));
         assertThat(List.of(
-                        on(presumptive(Ground.Condition.UNSTATED, true), known),
-                        on(presumptive(Ground.Condition.UNDISTURBED, false), known),
+                        on(presumptive(Ground.Condition.UNSTATED, 0.3048), known),
+                        on(presumptive(Ground.Condition.UNDISTURBED, Double.NaN), known),
+                        on(presumptive(Ground.Condition.UNDISTURBED, 0.3), known),
+                        on(new Ground.Given(95_000, "report", Ground.Condition.FILL), known),
                         on(new Ground.Unstated(), known),
-                        on(new Ground.Given(95_000, "report"), pad(new Pad.Unknown())),
-                        on(new Ground.Given(95_000, "report"), new Post.NoPad())))
+                        on(new Ground.Given(95_000, "report", Ground.Condition.UNSTATED), pad(new Pad.Unknown())),
+                        on(new Ground.Given(95_000, "report", Ground.Condition.UNSTATED), new Post.NoPad())))
                 .allMatch(f -> f instanceof CheckResult.NotChecked);
+    }
+
+    @Test
+    void peatCarriesNoPadWhateverValueIsGiven() {
+        assertThat(on(new Ground.Given(95_000, "guess", Ground.Condition.ORGANIC), pad(new Pad.Known(24_000, true))))
+                .isInstanceOf(CheckResult.Refused.class);
+    }
+
+    /** A table that rises with height is read at its least value up to there. */
+    @Test
+    void aRatingNeverGrowsWithHeight() {
+        PostType.Table rising =
+                new PostType.Table("test", 1, false, List.of(new PostType.Row(2, 1_000), new PostType.Row(3, 40_000)));
+        PostType type = new PostType("odd", rising, new PostType.Plate(0.1, 0.1), new PostType.Plate(0.1, 0.1));
+
+        Finding finding = PostJudge.judge(post(2.5, type, new Post.NoPad()), 900, 0);
+
+        assertThat(((CheckResult.Judged) finding).capacity()).isEqualTo(1_000);
     }
 }

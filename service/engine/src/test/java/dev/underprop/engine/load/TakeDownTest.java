@@ -58,18 +58,44 @@ class TakeDownTest {
 
     @Test
     void wallPastTheEndJoist() {
-        JobPlan plan = on(TWO, new Load.Across("wall", dead(500), 1, -0.2, 1.1));
+        JobPlan plan = on(TWO, new Load.Across("wall", dead(500), 1, -0.1, 0.7));
 
-        assertThat(LoadPlans.deadOn(plan, 0)).isCloseTo(500 * 0.5, TIGHT);
-        assertThat(LoadPlans.deadOn(plan, 1)).isCloseTo(500 * 0.8, TIGHT);
+        assertThat(LoadPlans.deadOn(plan, 0)).isCloseTo(500 * 0.4, TIGHT);
+        assertThat(LoadPlans.deadOn(plan, 1)).isCloseTo(500 * 0.4, TIGHT);
     }
 
     @Test
-    void deckThatOverhangsBothEdges() {
-        JobPlan plan = on(TWO, area(-0.3, 0.8, 1, 3));
+    void deckThatOverhangsBothEdgesByHalfAWall() {
+        JobPlan plan = on(TWO, area(-0.1, 0.7, 1, 3));
 
-        assertThat(LoadPlans.deadOn(plan, 0)).isCloseTo(1000 * 0.6 * 2, TIGHT);
-        assertThat(LoadPlans.deadOn(plan, 1)).isCloseTo(1000 * 0.5 * 2, TIGHT);
+        assertThat(LoadPlans.deadOn(plan, 0)).isCloseTo(1000 * 0.4 * 2, TIGHT);
+        assertThat(LoadPlans.deadOn(plan, 1)).isCloseTo(1000 * 0.4 * 2, TIGHT);
+    }
+
+    /** What lies further out bears on the outer joist by leverage; it is named, not moved. */
+    @Test
+    void whatOverhangsFurtherIsRefused() {
+        assertThat(LoadModel.uncarried(on(TWO, area(-0.3, 0.8, 1, 3)))).hasSize(1);
+        assertThat(LoadModel.uncarried(on(TWO, new Load.Point("beside", dead(1), -0.3, 1))))
+                .hasSize(1);
+    }
+
+    /** A wall across a floor whose last joists stop short of it would hang in the air there. */
+    @Test
+    void wallBeforeJoistsThatStopShortIsRefused() {
+        List<Joist> cut = List.of(joist(0, 0, 4), joist(0.6, 0, 4), joist(1.2, 0.2, 3.8));
+        Load wall = new Load.Across("wall", dead(500), 0.05, -ANY, ANY);
+
+        assertThat(LoadModel.uncarried(on(cut, wall))).containsExactly("wall");
+    }
+
+    /** A joist that alone runs on keeps its usual share of the floor out there: half-way to its neighbours. */
+    @Test
+    void aJoistThatRunsOnAloneKeepsItsWidth() {
+        List<Joist> lone = List.of(joist(0, 0, 4), joist(0.6, 0, 5), joist(1.2, 0, 4));
+        JobPlan plan = on(lone, area(-ANY, ANY, -ANY, ANY));
+
+        assertThat(LoadPlans.deadOn(plan, 1)).isCloseTo(1000 * 0.6 * 5, TIGHT);
     }
 
     @Test

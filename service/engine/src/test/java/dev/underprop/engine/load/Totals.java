@@ -50,14 +50,26 @@ final class Totals {
         return sum;
     }
 
-    /** From edge to edge at y; an open edge is the outermost joist there. */
+    /** From edge to edge at y; an open edge is half-way to the floor's next joist, or the floor's outermost joist. */
     private static double width(List<Joist> joists, double y, double from, double to) {
         double[] there = joists.stream()
                 .filter(j -> j.start() <= y && j.end() >= y)
                 .mapToDouble(Joist::x)
                 .toArray();
-        double first = DoubleStream.of(there).min().orElseThrow();
-        double last = DoubleStream.of(there).max().orElseThrow();
+        double outerLeft = DoubleStream.of(there).min().orElseThrow();
+        double outerRight = DoubleStream.of(there).max().orElseThrow();
+        double before = joists.stream()
+                .mapToDouble(Joist::x)
+                .filter(x -> x < outerLeft)
+                .max()
+                .orElse(outerLeft);
+        double beyond = joists.stream()
+                .mapToDouble(Joist::x)
+                .filter(x -> x > outerRight)
+                .min()
+                .orElse(outerRight);
+        double first = (outerLeft + before) / 2;
+        double last = (outerRight + beyond) / 2;
         return Math.max(0, (Double.isFinite(to) ? to : last) - (Double.isFinite(from) ? from : first));
     }
 }

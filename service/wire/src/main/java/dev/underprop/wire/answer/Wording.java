@@ -84,8 +84,12 @@ final class Wording {
             case JOIST_DEFLECTION_LIVE, JOIST_DEFLECTION_TOTAL -> "Move the shore, or add a second one.";
             case BEARING_UPLIFT -> "Hold the joists down there by something of known strength, or move the shore.";
             case POST_RATING -> "Set posts closer together, or take a stronger type rated for this height.";
-            case POST_CONTACT -> "Snug the post, move it, or leave it out and check the plan without it.";
+            case POST_CONTACT -> "Find out why it goes slack; move it, or leave it out and check the plan without it.";
             case PAD_SOIL_BEARING -> "Take a larger pad, or set posts closer together.";
+            case PAD_OVERLAP -> "Set the posts further apart, or design one pad for both.";
+            case SEAT_STRENGTH -> "Have what the joists rest on judged by an engineer.";
+            case BASE_PLATE_BEARING -> "Have the base plate on its pad judged by an engineer.";
+            case PAD_ECCENTRICITY -> "Centre each post on its pad.";
             case TIMBER_SERVICE -> "State whether the timber stays dry.";
             case TIMBER_TREATMENT -> "State whether the timber is treated and incised.";
             case BEAM_PLY_FASTENING -> "Have the fastening of the plies designed.";

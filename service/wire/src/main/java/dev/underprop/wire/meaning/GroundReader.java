@@ -44,15 +44,15 @@ final class GroundReader {
             requireBoth(allowable, source);
         }
         return () -> byTable
-                ? presumptive(found.orElseThrow(), condition, !Double.isNaN(depth))
-                : new dev.underprop.engine.plan.Ground.Given(pressure, source.value());
+                ? presumptive(found.orElseThrow(), condition, depth)
+                : new dev.underprop.engine.plan.Ground.Given(pressure, source.value(), condition);
     }
 
     private static dev.underprop.engine.plan.Ground presumptive(
-            Section1806.SoilClass soil, Condition condition, boolean depthStated) {
+            Section1806.SoilClass soil, Condition condition, double depth) {
         Cited pressure = Section1806.pressure(soil);
         return new dev.underprop.engine.plan.Ground.Presumptive(
-                soil.title(), pressure.value(), pressure.citation(), condition, depthStated);
+                soil.title(), pressure.value(), pressure.citation(), condition, depth);
     }
 
     private static void requireBoth(Text one, Text other) {

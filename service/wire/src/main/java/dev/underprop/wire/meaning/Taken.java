@@ -21,6 +21,10 @@ final class Taken {
             list.add("The weight of shore beams is computed from the specific gravity of their species at a moisture of"
                     + " 19 percent (NDS Supplement 2018, 3.1.3; from memory).");
         }
+        model.getShores().stream()
+                .filter(shore -> Boolean.TRUE.equals(shore.getPartial()))
+                .forEach(shore -> list.add("Shore " + shore.getName()
+                        + " is knowingly shorter than the floor: joists beyond its beam are not held by it."));
         if (members(plan).anyMatch(member -> member.grade().citation().standing() == Citation.Standing.FROM_MEMORY)) {
             list.add("Some reference values of Southern Pine are from memory; compare them with Table 4B of the NDS"
                     + " Supplement before relying on them.");
