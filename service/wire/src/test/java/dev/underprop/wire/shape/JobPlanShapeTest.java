@@ -48,7 +48,7 @@ class JobPlanShapeTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"planCarriageHouse", "planTwoBays", "planBroken"})
+    @ValueSource(strings = {"planCarriageHouse", "planTwoBays", "planSillOut", "planBroken"})
     void theShownPlansHaveTheShapeOfTheModel(String example) throws IOException {
         assertThat(faults(plan(example))).isEmpty();
     }

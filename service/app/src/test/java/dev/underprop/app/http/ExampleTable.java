@@ -1,0 +1,66 @@
+package dev.underprop.app.http;
+
+import static dev.underprop.app.http.ExampleRequest.get;
+import static dev.underprop.app.http.ExampleRequest.post;
+
+import dev.underprop.app.http.ExampleRequest.Likeness;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/** For every response example of the contract, the request that produces it. */
+final class ExampleTable {
+    private static final String ANALYSES = "/v1/layout-analyses";
+    private static final String CHECKS = "/v1/plan-checks";
+    private static final String JSON = "application/json";
+    private static final String YAML = "application/yaml";
+
+    private ExampleTable() {}
+
+    static List<ExampleRequest> rows(ContractFile contract) {
+        byte[] twoBays = contract.plan("planTwoBays");
+        byte[] overloaded = changed(twoBays, "dead: 500 plf", "dead: 700 plf", StandardCharsets.UTF_8);
+        byte[] latin = changed(twoBays, "Two equal bays", "Deux trav\u00e9es", StandardCharsets.ISO_8859_1);
+        byte[] sillOut = contract.plan("planSillOut");
+        byte[] broken = contract.plan("planBroken");
+        byte[] syntax = "{ \"basis\": \"us-asd\" \"floor\": {} }".getBytes(StandardCharsets.UTF_8);
+        byte[] large = new byte[(1 << 20) + 1];
+        return List.of(
+                post("analysisIncomplete", "analyseLayout", 200, ANALYSES, YAML, twoBays),
+                post("analysisInadequate", "analyseLayout", 200, ANALYSES, YAML, overloaded),
+                post("analysisUnstable", "analyseLayout", 200, ANALYSES, YAML, sillOut),
+                post("analysisFull", "analyseLayout", 200, ANALYSES + "?detail=full", YAML, twoBays),
+                post("planCheckIncomplete", "checkPlan", 200, CHECKS, YAML, twoBays),
+                post("planCheckInadequate", "checkPlan", 200, CHECKS, YAML, overloaded),
+                post("planCheckUnstable", "checkPlan", 200, CHECKS, YAML, sillOut),
+                get("checkList", "listChecks", 200, "/v1/checks"),
+                get("checkPage", "explainCheck", 200, "/v1/checks/beam-bending"),
+                get("problemPage", "explainProblem", 200, "/problems/faulty"),
+                get("contractText", "getContract", 200, "/openapi.yaml").shown(Likeness.BEGINNING),
+                get("servicePage", "showService", 200, "/"),
+                get("healthUp", "healthLive", 200, "/health/live"),
+                get("healthUp", "healthReady", 200, "/health/ready"),
+                post("problemUnreadable", "checkPlan", 400, CHECKS, JSON, syntax),
+                post("problemUnreadableEncoding", "checkPlan", 400, CHECKS, YAML, latin),
+                get("problemNotFound", "explainCheck", 404, "/v1/checks/beam-bendin"),
+                get("problemMethodNotAllowed", "checkPlan", 405, CHECKS),
+                get("problemNotAcceptable", "listChecks", 406, "/v1/checks").with("Accept", "application/xml"),
+                post("problemTooLarge", "checkPlan", 413, CHECKS, JSON, large),
+                post("problemUnsupportedMediaType", "checkPlan", 415, CHECKS, "text/csv", twoBays),
+                post("problemFaulty", "checkPlan", 422, CHECKS, YAML, broken),
+                post("problemFaultyParameter", "checkPlan", 422, CHECKS + "?units=metric", YAML, twoBays),
+                get("problemInternalError", "checkPlan", 500, ExampleService.DEFECT)
+                        .shown(Likeness.BUT_FOR_INSTANCE),
+                get("problemUnavailable", "checkPlan", 503, ExampleService.OVERLOADED));
+    }
+
+    /** A plan with a passage changed that it holds once. */
+    private static byte[] changed(byte[] plan, String passage, String other, Charset charset) {
+        String text = new String(plan, StandardCharsets.UTF_8);
+        if (text.split(Pattern.quote(passage), -1).length != 2) {
+            throw new IllegalStateException("The plan does not hold once: " + passage);
+        }
+        return text.replace(passage, other).getBytes(charset);
+    }
+}
