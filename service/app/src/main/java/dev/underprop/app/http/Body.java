@@ -11,6 +11,10 @@ import java.util.Map;
 /** Reads the body of a request within a size and a time, whether its length was announced or not. */
 final class Body {
     private static final int CHUNK = 8192;
+
+    /** Bodies announced at up to this many times the greatest size are let in, and thrown away, before the refusal. */
+    private static final long FORBEARANCE = 4;
+
     private static final Map<String, String> CLOSE = Map.of("Connection", "close");
 
     private final int most;
@@ -29,14 +33,29 @@ final class Body {
 
     /** All bytes of the body. */
     byte[] read(Context context) {
-        if (context.req().getContentLengthLong() > most) {
+        long announced = context.req().getContentLengthLong();
+        if (announced > FORBEARANCE * most) {
             throw tooLarge();
         }
         try {
-            return drain(context.req().getInputStream());
+            return announced > most
+                    ? refuseAfter(context.req().getInputStream())
+                    : drain(context.req().getInputStream());
         } catch (IOException e) {
             throw Refused.because(ProblemKind.UNREADABLE, "The body did not arrive whole.", CLOSE);
         }
+    }
+
+    /** A client that still writes when it is refused sees a broken pipe instead of the reason, so it may write first. */
+    private byte[] refuseAfter(InputStream in) throws IOException {
+        long start = System.nanoTime();
+        byte[] chunk = new byte[CHUNK];
+        while (in.read(chunk) >= 0) {
+            if (System.nanoTime() - start > patience.toNanos()) {
+                throw tooSlow();
+            }
+        }
+        throw tooLarge();
     }
 
     private byte[] drain(InputStream in) throws IOException {
