@@ -10,7 +10,9 @@ import dev.underprop.engine.statics.UnitLoad;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The check by hand that stands beside the analysis: every joist and beam cut into simple spans at its supports, lever
@@ -22,31 +24,70 @@ final class LeverRule {
     private final LoadModel model;
     private final SituationFrame situation;
     private final int[][] seats;
+    private final double[][] seatPlaces;
+    private final Map<Integer, double[]> byUnit = new HashMap<>();
 
     LeverRule(JobPlan plan, LoadModel model, SituationFrame situation) {
         this.plan = plan;
         this.model = model;
         this.situation = situation;
         this.seats = seatsOfJoists();
+        this.seatPlaces = new double[seats.length][];
+        for (int j = 0; j < seats.length; j++) {
+            seatPlaces[j] =
+                    Arrays.stream(seats[j]).mapToDouble(this::joistPlace).toArray();
+        }
     }
 
-    /** Load (N) at every contact of the situation's frame; negative means uplift. */
+    /** Load (N) at every contact of the situation's frame; negative means uplift. Linear, so summed over units. */
     double[] loads(LoadCase loadCase) {
-        double[] byContact = new double[situation.places().size()];
-        int joists = plan.floor().joists().size();
-        List<List<double[]>> byMember = byMember(loadCase);
-        for (int j = 0; j < joists; j++) {
-            int[] contacts = seats[j];
-            double[] at = Arrays.stream(contacts).mapToDouble(this::joistPlace).toArray();
-            double[] reactions = reactions(at, byMember.get(j));
-            for (int i = 0; i < contacts.length; i++) {
-                byContact[contacts[i]] = reactions[i];
+        double[] sum = new double[situation.places().size()];
+        for (int k = 0; k < loadCase.size(); k++) {
+            double[] unit = ofUnit(loadCase.unit(k));
+            for (int c = 0; c < sum.length; c++) {
+                sum[c] += loadCase.factor(k) * unit[c];
             }
         }
-        for (int s = 0; s < plan.shores().size(); s++) {
-            addPosts(s, byMember.get(joists + s), byContact);
+        return sum;
+    }
+
+    private double[] ofUnit(int unit) {
+        return byUnit.computeIfAbsent(unit, u -> take(model.units().get(u)));
+    }
+
+    private double[] take(UnitLoad unit) {
+        double[] byContact = new double[situation.places().size()];
+        int joists = plan.floor().joists().size();
+        List<List<double[]>> onShores = new ArrayList<>();
+        plan.shores().forEach(shore -> onShores.add(new ArrayList<>()));
+        for (UnitLoad.Piece piece : unit.pieces()) {
+            if (piece.member() < joists) {
+                addToJoist(piece, byContact);
+            } else {
+                onShores.get(piece.member() - joists).add(load(piece));
+            }
+        }
+        for (int s = 0; s < onShores.size(); s++) {
+            addPosts(s, onShores.get(s), byContact);
         }
         return byContact;
+    }
+
+    private void addToJoist(UnitLoad.Piece piece, double[] byContact) {
+        int[] contacts = seats[piece.member()];
+        double[] reactions = reactions(seatPlaces[piece.member()], List.of(load(piece)));
+        for (int i = 0; i < contacts.length; i++) {
+            byContact[contacts[i]] += reactions[i];
+        }
+    }
+
+    /** A load as a {place, force} pair or a {from, to, intensity} triple. */
+    private static double[] load(UnitLoad.Piece piece) {
+        if (piece instanceof UnitLoad.Point point) {
+            return new double[] {point.at(), point.force()};
+        }
+        UnitLoad.Uniform uniform = (UnitLoad.Uniform) piece;
+        return new double[] {uniform.from(), uniform.to(), uniform.intensity()};
     }
 
     private void addPosts(int s, List<double[]> own, double[] byContact) {
@@ -92,25 +133,6 @@ final class LeverRule {
         return place instanceof ContactPlace.OnBearing seat
                 ? plan.floor().bearings().get(seat.bearing()).y()
                 : plan.shores().get(((ContactPlace.OnShore) place).shore()).y();
-    }
-
-    /** Loads of each member as {place, force} pairs or {from, to, intensity} triples. */
-    private List<List<double[]>> byMember(LoadCase loadCase) {
-        List<List<double[]>> loads = new ArrayList<>();
-        for (int m = 0; m < situation.frame().members(); m++) {
-            loads.add(new ArrayList<>());
-        }
-        for (int k = 0; k < loadCase.size(); k++) {
-            double factor = loadCase.factor(k);
-            for (UnitLoad.Piece piece : model.units().get(loadCase.unit(k)).pieces()) {
-                if (piece instanceof UnitLoad.Point p) {
-                    loads.get(p.member()).add(new double[] {p.at(), factor * p.force()});
-                } else if (piece instanceof UnitLoad.Uniform u) {
-                    loads.get(u.member()).add(new double[] {u.from(), u.to(), factor * u.intensity()});
-                }
-            }
-        }
-        return loads;
     }
 
     private static double[] reactions(double[] supports, List<double[]> loads) {

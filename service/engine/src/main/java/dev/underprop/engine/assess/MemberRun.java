@@ -17,6 +17,9 @@ final class MemberRun {
     static final int TOTAL_CHECK = 2;
     static final int LIVE_CHECK = 3;
 
+    /** A deflection that is greater by less than this part is the same one met again. */
+    private static final double TIE = 1e-9;
+
     private final MemberLimits limits;
     private final Diagram all;
     private final Diagram added;
@@ -45,7 +48,7 @@ final class MemberRun {
      *
      * @param row of the case
      * @param difference what it adds to dead load; empty when only dead load acts
-     * @param sampled whether the difference's deflection samples mean something: the same contacts are closed
+     * @param sampled whether the difference's deflection samples mean something: it is held at the same places
      * @param supports stations at which the member is held
      * @param duration index of the case's load duration in the limits
      */
@@ -74,7 +77,7 @@ final class MemberRun {
     private void takeTotal(int[] supports, int caseIndex) {
         double known = known(TOTAL_CHECK, limits.totalDivisor());
         if (total.mayExceed(known, greatestMoment())) {
-            double part = total.search(supports, known);
+            double part = total.searchWhereSamplesAllow(supports, known);
             if (part > known) {
                 note(TOTAL_CHECK, part, total, limits.totalDivisor(), caseIndex);
                 extremes.note(DEFLECTION, Math.abs(total.size()), total.place(), caseIndex);
@@ -86,7 +89,7 @@ final class MemberRun {
         added.view(difference);
         double known = known(LIVE_CHECK, limits.liveDivisor());
         if (!sampled || live.mayExceed(known, greatestMoment() + deadMoment)) {
-            double part = live.search(supports, known);
+            double part = sampled ? live.searchWhereSamplesAllow(supports, known) : live.search(supports, known);
             if (part > known) {
                 note(LIVE_CHECK, part, live, limits.liveDivisor(), caseIndex);
             }
@@ -98,7 +101,7 @@ final class MemberRun {
     }
 
     private double known(int check, double divisor) {
-        return checks.met(check) ? checks.value(check) / divisor : 0;
+        return checks.met(check) ? checks.value(check) * (1 + TIE) / divisor : 0;
     }
 
     private void note(int check, double part, Deflections found, double divisor, int caseIndex) {

@@ -14,8 +14,6 @@ import dev.underprop.engine.statics.LoadCase;
 import dev.underprop.engine.statics.Solution;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntToDoubleFunction;
-import java.util.function.Supplier;
 
 /** One situation through all its cases. What it met is read by {@link SituationJudge}. */
 final class SituationRun {
@@ -104,11 +102,11 @@ final class SituationRun {
     }
 
     private void addInfluence(Patterns patterns, int contact, Solution state) {
-        Supplier<String> name = () -> names.contact(situationFrame.places().get(contact));
-        IntToDoubleFunction influence =
-                cell -> state.influence(contact, model.cells().get(cell).unit());
-        patterns.addRelief(name, influence);
-        patterns.addPressure(name, influence);
+        double[] influence = new double[model.cells().size()];
+        for (int cell = 0; cell < influence.length; cell++) {
+            influence[cell] = state.influence(contact, model.cells().get(cell).unit());
+        }
+        patterns.addInfluence(() -> names.contact(situationFrame.places().get(contact)), influence);
     }
 
     private LoadCase deadAndAllLive() {
@@ -140,9 +138,15 @@ final class SituationRun {
     private void take(Solution solution, Cases.Case one, int index) {
         solution.writeRow(row);
         double[] difference = difference(solution, index == 0);
-        boolean sampled = solution.sameContacts(deadSolution);
         for (int m = 0; m < members.size(); m++) {
-            members.get(m).take(row, difference, sampled, solution.supports(m), index, one.combination());
+            members.get(m)
+                    .take(
+                            row,
+                            difference,
+                            solution.sameSupports(deadSolution, m),
+                            solution.supports(m),
+                            index,
+                            one.combination());
         }
         for (int c = 0; c < everOpen.length; c++) {
             double force = solution.force(c);

@@ -8,7 +8,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.IntPredicate;
-import java.util.function.IntToDoubleFunction;
 import java.util.function.Supplier;
 
 /**
@@ -97,28 +96,24 @@ public final class Patterns {
     }
 
     /**
-     * Adds the pattern that lifts a contact most.
+     * Adds the pattern that relieves a contact most and the one that presses it most.
      *
      * @param place what the contact is called
-     * @param influence change of the contact force per unit of live load in a cell
+     * @param influence change of the contact force per unit of live load in each cell
      */
-    public void addRelief(Supplier<String> place, IntToDoubleFunction influence) {
-        double rounding = rounding(influence);
-        addCells(() -> "live load where it relieves " + place.get(), c -> influence.applyAsDouble(c) < -rounding);
-    }
-
-    /** Adds the pattern that presses hardest on a contact. */
-    public void addPressure(Supplier<String> place, IntToDoubleFunction influence) {
-        double rounding = rounding(influence);
-        addCells(() -> "live load where it adds to " + place.get(), c -> influence.applyAsDouble(c) > rounding);
-    }
-
-    private double rounding(IntToDoubleFunction influence) {
+    public void addInfluence(Supplier<String> place, double[] influence) {
         double greatest = 0;
-        for (int c = 0; c < count; c++) {
-            greatest = Math.max(greatest, Math.abs(influence.applyAsDouble(c)));
+        for (double change : influence) {
+            greatest = Math.max(greatest, Math.abs(change));
         }
-        return ROUNDING * greatest;
+        BitSet relieves = new BitSet(count);
+        BitSet presses = new BitSet(count);
+        for (int c = 0; c < count; c++) {
+            relieves.set(c, influence[c] < -ROUNDING * greatest);
+            presses.set(c, influence[c] > ROUNDING * greatest);
+        }
+        keep(() -> "live load where it relieves " + place.get(), relieves);
+        keep(() -> "live load where it adds to " + place.get(), presses);
     }
 
     /** The patterns in order, "everywhere" first. Empty where there is no live load. */

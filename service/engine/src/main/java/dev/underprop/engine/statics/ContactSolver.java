@@ -67,7 +67,7 @@ public final class ContactSolver {
      * @return the group's number, to be used as a unit in a {@link LoadCase}
      */
     public int addGroup(int[] units) {
-        return assembly.addGroup(units);
+        return assembly.loadings().addGroup(units);
     }
 
     /** The case with its groups written out as units. */
@@ -76,7 +76,8 @@ public final class ContactSolver {
         double[] factors = new double[0];
         for (int i = 0; i < loadCase.size(); i++) {
             int unit = loadCase.unit(i);
-            int[] parts = assembly.isGroup(unit) ? assembly.group(unit) : new int[] {unit};
+            int[] parts =
+                    assembly.loadings().isGroup(unit) ? assembly.loadings().group(unit) : new int[] {unit};
             int from = units.length;
             units = Arrays.copyOf(units, from + parts.length);
             factors = Arrays.copyOf(factors, from + parts.length);
@@ -210,7 +211,7 @@ public final class ContactSolver {
     private double total(LoadCase loadCase) {
         double total = 0;
         for (int i = 0; i < loadCase.size(); i++) {
-            total += Math.abs(loadCase.factor(i)) * assembly.total(loadCase.unit(i));
+            total += Math.abs(loadCase.factor(i)) * assembly.loadings().total(loadCase.unit(i));
         }
         return total;
     }

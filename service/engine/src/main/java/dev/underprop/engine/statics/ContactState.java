@@ -102,7 +102,7 @@ final class ContactState {
     }
 
     private Bands stiffness(boolean withLowParts) {
-        Bands stiffness = assembly.bending(withLowParts);
+        Bands stiffness = assembly.bending().copy(withLowParts);
         for (int j = 0; j < joists.length; j++) {
             addJoist(j, stiffness);
         }
@@ -168,7 +168,7 @@ final class ContactState {
 
     /** Number of the unit that stands for the gaps and lifts themselves; it always acts, once. */
     int offsetsUnit() {
-        return assembly.units();
+        return assembly.loadings().units();
     }
 
     /** Members (numbered as in {@link Frame}) that can move without resistance; empty when all is held. */
@@ -194,9 +194,11 @@ final class ContactState {
         if (unit < responses.size() && responses.get(unit) != Response.NONE) {
             return responses.get(unit);
         }
-        Response response = assembly.smallGroup(unit)
-                ? Response.sum(assembly.group(unit), this::response)
-                : respond(assembly.loading(unit), unit == assembly.units());
+        Response response = assembly.loadings().smallGroup(unit)
+                ? Response.sum(assembly.loadings().group(unit), this::response)
+                : respond(
+                        assembly.loadings().of(unit),
+                        unit == assembly.loadings().units());
         while (responses.size() <= unit) {
             responses.add(Response.NONE);
         }
@@ -210,12 +212,12 @@ final class ContactState {
             return rows.get(unit);
         }
         double[] row = new double[assembly.layout().size()];
-        if (assembly.smallGroup(unit)) {
-            for (int part : assembly.group(unit)) {
+        if (assembly.loadings().smallGroup(unit)) {
+            for (int part : assembly.loadings().group(unit)) {
                 add(row(part), row);
             }
         } else {
-            writeRow(assembly.loading(unit), response(unit).values(), row);
+            writeRow(assembly.loadings().of(unit), response(unit).values(), row);
         }
         while (rows.size() <= unit) {
             rows.add(NOT_YET);
@@ -258,9 +260,9 @@ final class ContactState {
             recoverJoist(j, loading.onJoist(j), offsets, held[j], moves, value, movement, residual);
         }
         if (twofold) {
-            assembly.subtractBending(moves, movesLow, residual);
+            assembly.bending().subtractForces(moves, movesLow, residual);
         } else {
-            assembly.subtractBending(moves, residual);
+            assembly.bending().subtractForces(moves, residual);
         }
         for (int i = 0; i < residual.length; i += 2) {
             residual[i] -= weak * moves[i];

@@ -18,6 +18,7 @@ public final class Deflections {
 
     private double slope;
     private double drop;
+    private boolean sampled;
 
     /** @param diagram the curvature to integrate; read anew at each search */
     public Deflections(Diagram diagram) {
@@ -42,6 +43,16 @@ public final class Deflections {
      * @return the greatest deflection divided by its span, or a number not above {@code known}
      */
     public double search(int[] supports, double known) {
+        return search(supports, known, false);
+    }
+
+    /** The same after {@link #mayExceed}: spans whose samples show that they cannot exceed are not integrated either. */
+    public double searchWhereSamplesAllow(int[] supports, double known) {
+        return search(supports, known, true);
+    }
+
+    private double search(int[] supports, double known, boolean bySamples) {
+        sampled = bySamples;
         worst = 0;
         worstSize = 0;
         worstAt = 0;
@@ -128,10 +139,14 @@ public final class Deflections {
         double span = diagram.at(to) - diagram.at(from);
         // A constant moment of the greatest size bounds the deflection: M L²/8EI.
         double bound = greatestMoment(from, to) * span / (8 * diagram.rigidity());
-        if (bound > known) {
+        if (bound > known && samplesAllow(from, to, known)) {
             start(from, to);
             scan(from, to, diagram.at(from), span);
         }
+    }
+
+    private boolean samplesAllow(int from, int to, double known) {
+        return !sampled || diagram.mayExceedBetween(diagram.at(from), diagram.at(to), known);
     }
 
     private void searchOverhang(int inner, int outer, int tip, double known) {
@@ -142,7 +157,8 @@ public final class Deflections {
         double span = Math.abs(diagram.at(outer) - diagram.at(inner));
         double bound =
                 greatestMoment(Math.min(inner, tip), Math.max(inner, tip)) * (reach + span) / (2 * diagram.rigidity());
-        if (bound <= Math.max(known, worst)) {
+        double best = Math.max(known, worst);
+        if (bound <= best || !samplesAllow(Math.min(outer, tip), Math.max(outer, tip), best)) {
             return;
         }
         if (tip > outer) {

@@ -103,10 +103,19 @@ public final class Diagram {
 
     private boolean mayExceedSomewhere(double known) {
         boundMoments();
+        return mayExceedBetween(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, known);
+    }
+
+    /** The same for the part from one place to another, on the row for which {@link #mayExceed} was true last. */
+    boolean mayExceedBetween(double start, double end, double known) {
         int[] parts = stations.samplePart();
         double[] slack = stations.sampleSlack();
+        double[] samples = stations.samples();
         int from = loadBase + n;
         for (int i = 0; i < slack.length; i++) {
+            if (samples[i] < start || samples[i + 1] > end) {
+                continue;
+            }
             double greatest = partMoment[parts[i]];
             for (int k = parts[i] + 1; k <= Math.min(parts[i + 1], n - 2); k++) {
                 greatest = Math.max(greatest, partMoment[k]);

@@ -1,5 +1,6 @@
 package dev.underprop.engine.statics;
 
+import java.util.Arrays;
 import java.util.BitSet;
 
 /**
@@ -82,9 +83,9 @@ public final class Solution {
         return state;
     }
 
-    /** Whether another case ended with the same contacts closed. */
-    public boolean sameContacts(Solution other) {
-        return state == other.state;
+    /** Whether a member is held at the same places in another case. */
+    public boolean sameSupports(Solution other, int member) {
+        return state == other.state || Arrays.equals(supports(member), other.supports(member));
     }
 
     /** Change of the contact force (N), or of the opening (m) where open, per unit factor of a unit load. */

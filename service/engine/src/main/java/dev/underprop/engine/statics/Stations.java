@@ -54,23 +54,27 @@ final class Stations {
             int found = find(at, samples[i]);
             samplePart[i] = found >= 0 ? found : -found - 2;
         }
-        this.sampleSlack = new double[samples.length - 1];
-        for (int i = 0; i < sampleSlack.length; i++) {
-            double step = samples[i + 1] - samples[i];
-            sampleSlack[i] = step * step / (2 * rigidity * intervalAround(i, contactAt));
+        this.sampleSlack = slack(cuts(contactAt));
+        double greatest = 0;
+        for (double slack : sampleSlack) {
+            greatest = Math.max(greatest, slack);
         }
-        this.greatestSlack = Arrays.stream(sampleSlack).max().orElse(0);
+        this.greatestSlack = greatest;
     }
 
-    /** Length of the interval between possible supports, or a support and an end, in which a sample part lies (m). */
-    private double intervalAround(int sample, double[] contactAt) {
-        double middle = (samples[sample] + samples[sample + 1]) / 2;
-        double[] cuts = cuts(contactAt);
-        int i = 0;
-        while (cuts[i + 1] < middle) {
-            i++;
+    /** What each sample part of each interval between cuts allows for. */
+    private double[] slack(double[] cuts) {
+        double[] slack = new double[samples.length - 1];
+        int interval = 0;
+        for (int i = 0; i < slack.length; i++) {
+            double middle = (samples[i] + samples[i + 1]) / 2;
+            while (cuts[interval + 1] < middle) {
+                interval++;
+            }
+            double step = samples[i + 1] - samples[i];
+            slack[i] = step * step / (2 * rigidity * (cuts[interval + 1] - cuts[interval]));
         }
-        return cuts[i + 1] - cuts[i];
+        return slack;
     }
 
     private static int[] contactsOf(Frame frame, int member) {

@@ -105,8 +105,11 @@ class PatternsTest {
                     .toList();
             JobPlan carried = LoadPlans.plan(plan.floor().joists(), plan.floor().bearings(), plan.shores(), kept);
             Patterns patterns = patterns(carried);
-            patterns.addPressure(() -> "a post", cell -> cell % 2 == 0 ? 1 : -1);
-            patterns.addRelief(() -> "a post", cell -> cell % 2 == 0 ? 1 : -1);
+            double[] influence = new double[LoadModel.of(carried).cells().size()];
+            for (int cell = 0; cell < influence.length; cell++) {
+                influence[cell] = cell % 2 == 0 ? 1 : -1;
+            }
+            patterns.addInfluence(() -> "a post", influence);
             assertThat(patterns.all().stream().map(Pattern::cells))
                     .as("seed %d", seed)
                     .doesNotHaveDuplicates();
@@ -122,8 +125,11 @@ class PatternsTest {
         JobPlan plan = plan(2, LoadPlans.shore("A", 1, 0, 4, 0, 1, 2, 4));
         Patterns patterns = patterns(plan);
         int before = patterns.all().size();
-        patterns.addPressure(() -> "A1", cell -> cell == 1 ? 0 : cell == 0 ? 2 : -1);
-        patterns.addRelief(() -> "A1", cell -> cell == 1 ? 0 : cell == 0 ? 2 : -1);
+        double[] influence = new double[LoadModel.of(plan).cells().size()];
+        java.util.Arrays.fill(influence, -1);
+        influence[0] = 2;
+        influence[1] = 0;
+        patterns.addInfluence(() -> "A1", influence);
 
         assertThat(patterns.all().size()).isLessThanOrEqualTo(before + 2);
         assertThat(patterns.all()).anyMatch(p -> List.of(0).equals(boxed(p)));

@@ -1,0 +1,153 @@
+package dev.underprop.engine.statics;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What every unit and group of units puts on the structure. Units come first, then the gaps and lifts, which have no load
+ * of their own, then groups; a group is summed only when it is asked for.
+ */
+final class Loadings {
+
+    /** A sum of this many rows costs about what one new row does. */
+    private static final int SMALL_GROUP = 12;
+
+    private final List<Loading> loadings = new ArrayList<>();
+    private final int units;
+    private final double heaviest;
+    private final List<int[]> groups = new ArrayList<>();
+    private final List<Double> groupTotals = new ArrayList<>();
+    private final Loading notSummed = new Loading(0, 0, 0);
+
+    Loadings(
+            Frame frame,
+            List<UnitLoad> unitLoads,
+            Pieces pieces,
+            List<CondensedJoist> joists,
+            CarrierNodes nodes,
+            FieldLayout layout) {
+        for (UnitLoad unit : unitLoads) {
+            Loading loading = new Loading(joists.size(), frame.members(), 2 * nodes.count());
+            unit.pieces().forEach(piece -> loading.addTotal(piece.total()));
+            loadings.add(loading);
+        }
+        this.units = loadings.size();
+        for (int c = 0; c < frame.carriers().size(); c++) {
+            addCarrier(frame, c, pieces.on(frame.carrierMember(c)), nodes);
+        }
+        for (int j = 0; j < joists.size(); j++) {
+            for (Pieces.OnMember unit : pieces.on(j)) {
+                loadings.get(unit.unit()).setOnJoist(j, joists.get(j).condense(unit.pieces()));
+            }
+        }
+        for (int m = 0; m < frame.members(); m++) {
+            spread(m, pieces.on(m), layout.stations(m));
+        }
+        double most = 0;
+        for (Loading loading : loadings) {
+            most = Math.max(most, loading.total());
+        }
+        this.heaviest = most;
+        loadings.add(new Loading(joists.size(), frame.members(), 2 * nodes.count()));
+    }
+
+    private void addCarrier(Frame frame, int carrier, List<Pieces.OnMember> on, CarrierNodes nodes) {
+        int[] mine = nodes.on(carrier);
+        if (mine.length == 0) {
+            throw new IllegalArgumentException("a carrier touches nothing");
+        }
+        double[] at = new double[mine.length];
+        for (int i = 0; i < at.length; i++) {
+            at[i] = nodes.x(mine[i]);
+        }
+        NodedBeam beam = new NodedBeam(at, frame.carriers().get(carrier).rigidity());
+        for (Pieces.OnMember unit : on) {
+            double[] own = new double[2 * mine.length];
+            double[] nodal = loadings.get(unit.unit()).onCarriers();
+            unit.pieces().forEach(piece -> beam.addLoad(piece, own));
+            for (int i = 0; i < mine.length; i++) {
+                nodal[2 * mine[i]] += own[2 * i];
+                nodal[2 * mine[i] + 1] += own[2 * i + 1];
+            }
+        }
+    }
+
+    private void spread(int member, List<Pieces.OnMember> on, Stations stations) {
+        for (Pieces.OnMember unit : on) {
+            double[] uniform = new double[stations.count()];
+            double[] point = new double[stations.count()];
+            stations.spread(unit.pieces(), uniform, point);
+            loadings.get(unit.unit()).setOnMember(member, uniform, point);
+        }
+    }
+
+    /** Number of unit loads; also the number under which the gaps and lifts stand. */
+    int units() {
+        return units;
+    }
+
+    /** Greatest total of a unit (N). */
+    double heaviest() {
+        return heaviest;
+    }
+
+    /** What a unit or a group puts on the structure. */
+    Loading of(int unit) {
+        if (isGroup(unit) && loadings.get(unit) == notSummed) {
+            int[] members = group(unit);
+            Loading[] parts = new Loading[members.length];
+            double[] factors = new double[members.length];
+            for (int i = 0; i < parts.length; i++) {
+                parts[i] = loadings.get(members[i]);
+                factors[i] = 1;
+            }
+            loadings.set(unit, Loading.sum(parts, factors));
+        }
+        return loadings.get(unit);
+    }
+
+    /** What a whole case puts on the structure. */
+    Loading of(LoadCase loadCase) {
+        Loading[] parts = new Loading[loadCase.size()];
+        double[] factors = new double[parts.length];
+        for (int i = 0; i < parts.length; i++) {
+            parts[i] = of(loadCase.unit(i));
+            factors[i] = loadCase.factor(i);
+        }
+        return parts.length == 0 ? loadings.get(units) : Loading.sum(parts, factors);
+    }
+
+    /** Makes a group of units that act together at full value; answers with its number as a unit. */
+    int addGroup(int[] members) {
+        double total = 0;
+        for (int member : members) {
+            total += loadings.get(member).total();
+        }
+        groups.add(members.clone());
+        groupTotals.add(total);
+        loadings.add(notSummed);
+        return loadings.size() - 1;
+    }
+
+    /** Whether a unit number is that of a group. */
+    boolean isGroup(int unit) {
+        return unit > units;
+    }
+
+    /** Whether summing the answers to a group's units costs less than answering for the group itself. */
+    boolean smallGroup(int unit) {
+        return isGroup(unit) && group(unit).length <= SMALL_GROUP;
+    }
+
+    /** The units of a group. */
+    int[] group(int unit) {
+        return groups.get(unit - units - 1);
+    }
+
+    /** Sum of the magnitudes of a unit's or group's loads (N). */
+    double total(int unit) {
+        return isGroup(unit)
+                ? groupTotals.get(unit - units - 1)
+                : loadings.get(unit).total();
+    }
+}
