@@ -38,16 +38,24 @@ record Cases(List<Combination> combinations, List<Case> cases) {
     static Cases of(LoadModel model, List<Combination> combinations, List<Pattern> patterns, int[] groups) {
         List<Case> cases = new ArrayList<>();
         for (int c = 0; c < combinations.size(); c++) {
-            Combination combination = combinations.get(c);
-            if (combination.factor(LoadKind.LIVE) > 0 && !patterns.isEmpty()) {
-                for (int p = 0; p < patterns.size(); p++) {
-                    cases.add(new Case(c, patterns.get(p).name(), p == 0, load(model, combination, groups[p])));
+            if (!hasLive(combinations.get(c), patterns)) {
+                cases.add(new Case(c, NO_LIVE, true, load(model, combinations.get(c), LoadModel.ABSENT)));
+            }
+        }
+        // Pattern by pattern: statics then keeps no more than one pattern's answer.
+        for (int p = 0; p < patterns.size(); p++) {
+            for (int c = 0; c < combinations.size(); c++) {
+                if (hasLive(combinations.get(c), patterns)) {
+                    LoadCase load = load(model, combinations.get(c), groups[p]);
+                    cases.add(new Case(c, patterns.get(p).name(), p == 0, load));
                 }
-            } else {
-                cases.add(new Case(c, NO_LIVE, true, load(model, combination, LoadModel.ABSENT)));
             }
         }
         return new Cases(List.copyOf(combinations), List.copyOf(cases));
+    }
+
+    private static boolean hasLive(Combination combination, List<Pattern> patterns) {
+        return combination.factor(LoadKind.LIVE) > 0 && !patterns.isEmpty();
     }
 
     private static LoadCase load(LoadModel model, Combination combination, int live) {

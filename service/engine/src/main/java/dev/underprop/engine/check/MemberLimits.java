@@ -21,8 +21,8 @@ import java.util.List;
 /** What one member may bear in one situation, ready to be compared with thousands of cases. Index: combination. */
 public final class MemberLimits {
 
-    private final double modulus;
-    private final double area;
+    private final double bendingStressOfOne;
+    private final double shearStressOfOne;
     private final boolean bendingKnown;
     private final double[] sagging;
     private final double[] hogging;
@@ -31,8 +31,11 @@ public final class MemberLimits {
     private MemberLimits(
             Member member, double repetitive, double unbracedTop, double unbracedBottom, List<Combination> cases) {
         TimberCapacity capacity = new TimberCapacity(member, repetitive);
-        this.modulus = member.ply().sectionModulus() * member.plies();
-        this.area = member.ply().area() * member.plies();
+        // Stress is linear in the force: the clauses are asked once, for one unit of it.
+        this.bendingStressOfOne = Section3_3.bendingStress(1, member.ply().sectionModulus() * member.plies())
+                .value();
+        this.shearStressOfOne =
+                Section3_4.shearStress(1, member.ply().area() * member.plies()).value();
         this.bendingKnown = capacity.hasBending();
         this.sagging = new double[cases.size()];
         this.hogging = new double[cases.size()];
@@ -131,12 +134,12 @@ public final class MemberLimits {
 
     /** Bending stress (Pa) of a moment (N·m). */
     public double bendingStress(double moment) {
-        return Section3_3.bendingStress(moment, modulus).value();
+        return moment * bendingStressOfOne;
     }
 
     /** Shear stress (Pa) of a shear force (N). */
     public double shearStress(double force) {
-        return Section3_4.shearStress(force, area).value();
+        return force * shearStressOfOne;
     }
 
     /** Adjusted bending value for sagging (Pa). */

@@ -42,6 +42,7 @@ final class ContactState {
     private static final int FEW = 3;
 
     private static final double[] NOT_YET = {};
+    private static final int NO_GROUP = -1;
 
     private final Assembly assembly;
     private final BitSet closed;
@@ -53,6 +54,10 @@ final class ContactState {
     private final int[][] supports;
     private final List<Response> responses = new ArrayList<>();
     private final List<double[]> rows = new ArrayList<>();
+    private Response answerOfGroup = Response.NONE;
+    private int answeredGroup = NO_GROUP;
+    private double[] rowOfGroup = NOT_YET;
+    private int rowedGroup = NO_GROUP;
     private int asked;
     private final BitSet loose;
     private final double weak;
@@ -128,6 +133,8 @@ final class ContactState {
         factorise();
         responses.clear();
         rows.clear();
+        answeredGroup = NO_GROUP;
+        rowedGroup = NO_GROUP;
     }
 
     private void addJoist(int j, Bands stiffness) {
@@ -189,16 +196,22 @@ final class ContactState {
         return ++asked > FEW;
     }
 
-    /** Answer to a unit or group; the unit after the last load is the gaps and lifts. */
+    /** Answer to a unit or group; the unit after the last load is the gaps and lifts. Of groups the last is kept. */
     Response response(int unit) {
+        if (assembly.loadings().isGroup(unit)) {
+            if (unit != answeredGroup) {
+                answerOfGroup = assembly.loadings().smallGroup(unit)
+                        ? Response.sum(assembly.loadings().group(unit), this::response)
+                        : respond(assembly.loadings().of(unit), false);
+                answeredGroup = unit;
+            }
+            return answerOfGroup;
+        }
         if (unit < responses.size() && responses.get(unit) != Response.NONE) {
             return responses.get(unit);
         }
-        Response response = assembly.loadings().smallGroup(unit)
-                ? Response.sum(assembly.loadings().group(unit), this::response)
-                : respond(
-                        assembly.loadings().of(unit),
-                        unit == assembly.loadings().units());
+        Response response = respond(
+                assembly.loadings().of(unit), unit == assembly.loadings().units());
         while (responses.size() <= unit) {
             responses.add(Response.NONE);
         }
@@ -206,24 +219,42 @@ final class ContactState {
         return response;
     }
 
-    /** Row of a unit or group, as {@link FieldLayout} lays it out. */
+    /**
+     * Row of a unit or group, as {@link FieldLayout} lays it out. Of groups the last is kept, in one place for all of
+     * them: cases that follow each other share their group.
+     */
     double[] row(int unit) {
+        if (assembly.loadings().isGroup(unit)) {
+            if (unit != rowedGroup) {
+                writeGroup(unit);
+                rowedGroup = unit;
+            }
+            return rowOfGroup;
+        }
         if (unit < rows.size() && rows.get(unit) != NOT_YET) {
             return rows.get(unit);
         }
         double[] row = new double[assembly.layout().size()];
-        if (assembly.loadings().smallGroup(unit)) {
-            for (int part : assembly.loadings().group(unit)) {
-                add(row(part), row);
-            }
-        } else {
-            writeRow(assembly.loadings().of(unit), response(unit).values(), row);
-        }
+        writeRow(assembly.loadings().of(unit), response(unit).values(), row);
         while (rows.size() <= unit) {
             rows.add(NOT_YET);
         }
         rows.set(unit, row);
         return row;
+    }
+
+    private void writeGroup(int unit) {
+        if (rowOfGroup == NOT_YET) {
+            rowOfGroup = new double[assembly.layout().size()];
+        }
+        if (assembly.loadings().smallGroup(unit)) {
+            java.util.Arrays.fill(rowOfGroup, 0);
+            for (int part : assembly.loadings().group(unit)) {
+                add(row(part), rowOfGroup);
+            }
+        } else {
+            writeRow(assembly.loadings().of(unit), response(unit).values(), rowOfGroup);
+        }
     }
 
     /** Writes the row of a loading whose forces at the contacts are known. */
