@@ -12,7 +12,7 @@ public record Citation(String document, String edition, String locator, Standing
 
     /** How a rule or a value was taken from its source. */
     public enum Standing {
-        /** Read in the document or in a public transcription of it. */
+        /** Read in the document or in a public copy of it. */
         READ("read"),
         /** Remembered; to be compared with the document before it is relied upon. */
         FROM_MEMORY("from memory");

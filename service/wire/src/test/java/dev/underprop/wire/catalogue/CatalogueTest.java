@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Values as printed in the NDS Supplement, 2018 edition, Tables 1A, 4A and 4B, typed again from a transcription. */
+/** Values as printed in the NDS Supplement, 2018 edition, Tables 1A, 4A and 4B, typed again from a copy. */
 class CatalogueTest {
     private static final double INCH = 0.0254;
     private static final double PSI = 4.4482216152605 / (INCH * INCH);

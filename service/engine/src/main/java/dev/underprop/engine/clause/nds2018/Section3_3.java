@@ -67,7 +67,7 @@ public final class Section3_3 {
         return new Cited(loading.effectiveLength(unbraced, depth), "le", lengthCitation(loading));
     }
 
-    /** Only these rows were compared with a transcription of the table. */
+    /** Only these rows were compared with a copy of the table. */
     private static Citation lengthCitation(BeamLoading loading) {
         return switch (loading) {
             case UNIFORM, CENTRE_LOAD, NOT_LISTED -> LENGTHS_READ;

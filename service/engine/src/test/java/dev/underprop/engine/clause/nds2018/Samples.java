@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.provider.Arguments;
 
 /**
- * Grades of the NDS Supplement 2018 (psi), read in public transcriptions of Tables 4A, 4B and 4D, and what tests of clauses
+ * Grades of the NDS Supplement 2018 (psi), read in public copies of Tables 4A, 4B and 4D, and what tests of clauses
  * have in common.
  */
 final class Samples {

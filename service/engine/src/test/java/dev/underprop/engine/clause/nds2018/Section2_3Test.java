@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class Section2_3Test {
 
-    /** NDS 2018, Table 2.3.2, read in a public transcription. */
+    /** NDS 2018, Table 2.3.2, read in a public copy. */
     @ParameterizedTest
     @CsvSource({
         "PERMANENT, 0.9",

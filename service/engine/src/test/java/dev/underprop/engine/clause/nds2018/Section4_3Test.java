@@ -88,7 +88,7 @@ class Section4_3Test {
                 .contains("treater");
     }
 
-    /** NDS 2018, 4.3.9: Cr = 1.15, read in a public transcription. */
+    /** NDS 2018, 4.3.9: Cr = 1.15, read in a public copy. */
     @ParameterizedTest
     @CsvSource({
         "3, 16, true, 1.5, 1.15",

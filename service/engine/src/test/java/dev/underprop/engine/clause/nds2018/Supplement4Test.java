@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Factors of the NDS Supplement 2018, read in public transcriptions of its tables unless said otherwise. */
+/** Factors of the NDS Supplement 2018, read in public copies of its tables unless said otherwise. */
 class Supplement4Test {
 
     /** Boards sawn to full size in old houses: between two rows, the smaller factor. */
