@@ -39,11 +39,6 @@ public final class Diagram {
         return Math.abs(row[shearBase + n - 1]);
     }
 
-    /** Moment (N·m) left over at the member's far end. */
-    public double residualMoment() {
-        return Math.abs(row[momentBase + n - 1]);
-    }
-
     /** Number of stations. */
     public int stations() {
         return n;

@@ -4,7 +4,8 @@
  * <p>{@link dev.underprop.engine.statics.ContactSolver} is the door. It takes a {@link
  * dev.underprop.engine.statics.Frame} and unit loads, and answers for any combination of them the force at each
  * contact, which contacts are closed, and how good the answer is. {@link
- * dev.underprop.engine.statics.MemberStatics} turns contact forces into moment, shear and deflection.
+ * dev.underprop.engine.statics.Diagram} and {@link dev.underprop.engine.statics.Deflections} turn contact forces into
+ * moment, shear and deflection.
  *
  * <p>Signs: forces and displacements downward are positive, a contact force is positive in compression, a sagging
  * moment is positive. Units: N, m, N·m.
