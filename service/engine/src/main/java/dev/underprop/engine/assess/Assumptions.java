@@ -30,7 +30,7 @@ final class Assumptions {
         }
         if (plan.shores().stream()
                 .flatMap(s -> s.posts().stream())
-                .anyMatch(p -> !p.stiffness().stated())) {
+                .anyMatch(p -> p.stiffness() instanceof Post.NoStiffness)) {
             list.add("Posts without a stated stiffness are taken as rigid.");
         }
         if (plan.floor().loads().stream().anyMatch(Assumptions::hasOpenEdge)) {

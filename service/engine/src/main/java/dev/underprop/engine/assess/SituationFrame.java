@@ -70,8 +70,15 @@ record SituationFrame(Frame frame, List<ContactPlace> places) {
         for (int p = 0; p < shore.posts().size(); p++) {
             Post post = shore.posts().get(p);
             double gap = post.gap() - situation.liftOf(s, p, post);
-            contacts.add(new Contact.OnProp(s, post.x(), post.stiffness().value(), gap, false));
+            contacts.add(new Contact.OnProp(s, post.x(), stiffness(post.stiffness()), gap, false));
             places.add(new ContactPlace.OnPost(s, p));
         }
+    }
+
+    private static double stiffness(Post.Stiffness stiffness) {
+        if (stiffness instanceof Post.About about) {
+            return about.value();
+        }
+        return stiffness instanceof Post.Between between ? between.soft() : Double.POSITIVE_INFINITY;
     }
 }

@@ -13,6 +13,7 @@ import java.util.List;
  * @param to x where it ends (m), may be plus infinity
  * @param fastening what holds the joists down on it
  * @param gaps joists that stand clear of it
+ * @param body what it is made of: a line that stands on the ground, or a girder on piers
  */
 public record Bearing(
         String name,
@@ -22,7 +23,27 @@ public record Bearing(
         double from,
         double to,
         Fastening fastening,
-        List<SeatGap> gaps) {
+        List<SeatGap> gaps,
+        Body body) {
+
+    /** What a bearing is made of. */
+    public sealed interface Body permits Line, Girder {}
+
+    /** A sill or wall that stands on the ground all along. */
+    public record Line() implements Body {}
+
+    /** A sill or wall. */
+    public Bearing(
+            String name,
+            double y,
+            double length,
+            double stiffness,
+            double from,
+            double to,
+            Fastening fastening,
+            List<SeatGap> gaps) {
+        this(name, y, length, stiffness, from, to, fastening, gaps, new Line());
+    }
 
     public Bearing {
         Sense.finite(y, "y");

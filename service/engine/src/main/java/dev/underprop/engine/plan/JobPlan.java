@@ -11,8 +11,20 @@ import java.util.List;
  * @param shores shore beams with their posts
  * @param ground what the pads stand on
  * @param situations states of the job, in order
+ * @param circumstances what stands around the structure itself
  */
-public record JobPlan(Basis basis, Floor floor, List<Shore> shores, Ground ground, List<Situation> situations) {
+public record JobPlan(
+        Basis basis,
+        Floor floor,
+        List<Shore> shores,
+        Ground ground,
+        List<Situation> situations,
+        Circumstances circumstances) {
+
+    /** A plan that says nothing of its circumstances. */
+    public JobPlan(Basis basis, Floor floor, List<Shore> shores, Ground ground, List<Situation> situations) {
+        this(basis, floor, shores, ground, situations, Circumstances.UNSTATED);
+    }
 
     public JobPlan {
         shores = List.copyOf(shores);

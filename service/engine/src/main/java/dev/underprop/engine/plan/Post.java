@@ -11,6 +11,7 @@ package dev.underprop.engine.plan;
  * @param lift how far its screw is raised beyond snug (m), not negative
  * @param type its type, or that none is given
  * @param footing the pad it stands on, or that none is given
+ * @param ends what holds its head and foot in place
  */
 public record Post(
         String name,
@@ -20,7 +21,60 @@ public record Post(
         double gap,
         double lift,
         Type type,
-        Footing footing) {
+        Footing footing,
+        Ends ends) {
+
+    /** A post of whose ends nothing is said. */
+    public Post(
+            String name,
+            double x,
+            double height,
+            Stiffness stiffness,
+            double gap,
+            double lift,
+            Type type,
+            Footing footing) {
+        this(name, x, height, stiffness, gap, lift, type, footing, Ends.UNDECLARED);
+    }
+
+    /**
+     * What holds a post in place at its ends.
+     *
+     * @param head to the beam
+     * @param foot to the pad
+     */
+    public record Ends(End head, End foot) {
+        /** Nothing is said. */
+        public static final Ends UNDECLARED = new Ends(new Undeclared(), new Undeclared());
+
+        /** Whether a post without load stays where it is. */
+        public boolean fastened() {
+            return head instanceof Fastened && foot instanceof Fastened;
+        }
+    }
+
+    /** One end of a post. */
+    public sealed interface End {}
+
+    /** Nothing is said. */
+    public record Undeclared() implements End {}
+
+    /** Held by nothing but the load on it. */
+    public record Unfastened() implements End {}
+
+    /**
+     * Fastened.
+     *
+     * @param by what fastens it
+     * @param sideways allowable sideways force (N), NaN where not stated
+     */
+    public record Fastened(String by, double sideways) implements End {
+        public Fastened {
+            if (!Double.isNaN(sideways)) {
+                Sense.positive(sideways, "sideways capacity");
+            }
+        }
+    }
 
     public Post {
         Sense.finite(x, "x");
@@ -29,15 +83,44 @@ public record Post(
         Sense.notNegative(lift, "lift");
     }
 
+    /** What the plan says of the stiffness of post, pad and ground together. */
+    public sealed interface Stiffness {
+        /** A value that holds exactly; infinite when rigid. */
+        static Stiffness exactly(double value) {
+            return Double.isInfinite(value) ? new Rigid() : new Between(value, value);
+        }
+    }
+
+    /** Nothing. */
+    public record NoStiffness() implements Stiffness {}
+
+    /** Stated not to give at all. */
+    public record Rigid() implements Stiffness {}
+
     /**
-     * What the plan says of the stiffness.
+     * One value, known no better than such values are.
      *
-     * @param value (N/m), infinite when rigid
-     * @param stated whether the plan states it; rigid is assumed otherwise, and said so
+     * @param value (N/m), positive
      */
-    public record Stiffness(double value, boolean stated) {
-        public Stiffness {
-            Sense.stiffness(value);
+    public record About(double value) implements Stiffness {
+        public About {
+            Sense.positive(value, "stiffness");
+        }
+    }
+
+    /**
+     * A range that the plan stands by.
+     *
+     * @param soft least (N/m), positive
+     * @param stiff greatest (N/m), not less; infinite when rigid
+     */
+    public record Between(double soft, double stiff) implements Stiffness {
+        public Between {
+            Sense.stiffness(soft);
+            Sense.stiffness(stiff);
+            if (!(stiff >= soft)) {
+                throw new IllegalArgumentException("the stiff bound must not be softer than the soft one");
+            }
         }
     }
 

@@ -12,9 +12,34 @@ import java.util.List;
  * @param length of the beam (m), positive
  * @param gaps joists that stand clear of the beam
  * @param posts in order of x
+ * @param bracing what holds beam and heads sideways and upright
  */
 public record Shore(
-        String name, double y, Member beam, double start, double length, List<SeatGap> gaps, List<Post> posts) {
+        String name,
+        double y,
+        Member beam,
+        double start,
+        double length,
+        List<SeatGap> gaps,
+        List<Post> posts,
+        Bracing bracing) {
+
+    /** A shore of whose bracing nothing is said. */
+    public Shore(
+            String name, double y, Member beam, double start, double length, List<SeatGap> gaps, List<Post> posts) {
+        this(name, y, beam, start, length, gaps, posts, Bracing.UNDECLARED);
+    }
+
+    /**
+     * What holds a shore sideways and upright.
+     *
+     * @param heads what holds the heads of its posts sideways
+     * @param roll what holds the beam against rolling over at its posts
+     */
+    public record Bracing(Restraint.Sides heads, Restraint roll) {
+        /** Nothing is said. */
+        public static final Bracing UNDECLARED = new Bracing(Restraint.Sides.UNDECLARED, new Restraint.Undeclared());
+    }
 
     public Shore {
         Sense.finite(y, "y");

@@ -100,7 +100,7 @@ final class Plans {
     }
 
     static Post post(String name, double x, double stiffness) {
-        return new Post(name, x, 6.75 * FOOT, new Post.Stiffness(stiffness, true), 0, 0, SCREW_POST, CAST);
+        return new Post(name, x, 6.75 * FOOT, Post.Stiffness.exactly(stiffness), 0, 0, SCREW_POST, CAST);
     }
 
     static Load area(double dead, double live) {

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PostAndPadTest {
 
     private static final Citation TABLE = Citation.read("test", "", "table");
-    private static final Post.Stiffness RIGID = new Post.Stiffness(Plans.RIGID, true);
+    private static final Post.Stiffness RIGID = Post.Stiffness.exactly(Plans.RIGID);
 
     private static Post post(double height, Post.Type type, Post.Footing pad) {
         return new Post("P", 0, height, RIGID, 0, 0, type, pad);

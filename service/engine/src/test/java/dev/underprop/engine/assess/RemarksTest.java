@@ -27,9 +27,9 @@ class RemarksTest {
 
     private static JobPlan plan(Floor.JoistWeight weight, boolean stiffness, double fromX, double toX, Pad.Weight pad) {
         Pad footing = new Pad("pad", Pad.Kind.CONCRETE, 0.5, 0.5, 0.2, pad);
-        Post.Stiffness stated = new Post.Stiffness(1e7, stiffness);
+        Post.Stiffness stated = stiffness ? Post.Stiffness.exactly(1e7) : new Post.NoStiffness();
         Post a = new Post("A1", 0.2, 2, stated, 0, 0, Plans.SCREW_POST, footing);
-        Post b = new Post("A2", 1, 2, new Post.Stiffness(1e7, true), 0, 0, Plans.SCREW_POST, footing);
+        Post b = new Post("A2", 1, 2, Post.Stiffness.exactly(1e7), 0, 0, Plans.SCREW_POST, footing);
         Shore shore = new Shore("A", 1.5, Plans.twoByTen(2, 50), 0, 1.2, List.of(), List.of(a, b));
         Load load = new Load.Area("floor", new Intensity(500, 1900, 0, 0), fromX, toX, -Plans.ANY, Plans.ANY);
         Floor floor = new Floor(

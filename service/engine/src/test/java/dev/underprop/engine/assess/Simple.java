@@ -64,7 +64,7 @@ final class Simple {
                 "post", new PostType.NotRated(), new PostType.Plate(plate, 1), new PostType.Plate(plate, 1));
         List<Post> posts = new ArrayList<>();
         for (int i = 0; i < 2; i++) {
-            Post.Stiffness rigid = new Post.Stiffness(Plans.RIGID, true);
+            Post.Stiffness rigid = Post.Stiffness.exactly(Plans.RIGID);
             posts.add(new Post("P" + (i + 1), i * span, 2, rigid, 0, 0, type, pad));
         }
         Shore shore = new Shore("A", 0, member, -beyond, span + 2 * beyond, List.of(), posts);

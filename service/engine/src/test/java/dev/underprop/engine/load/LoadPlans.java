@@ -55,7 +55,7 @@ final class LoadPlans {
                     name + (list.size() + 1),
                     x,
                     2,
-                    new Post.Stiffness(ANY, true),
+                    Post.Stiffness.exactly(ANY),
                     0,
                     0,
                     new Post.NoType(),

@@ -65,7 +65,7 @@ final class PostsReader {
                 pad);
     }
 
-    /** Its own, else that of its type, else rigid: stated where the plan says so, assumed and said otherwise. */
+    /** Its own, else that of its type. */
     private static dev.underprop.engine.plan.Post.Stiffness stiffness(
             Post post, Optional<PostTypesReader.Draft> type, Spot at) {
         Text own = at.text("stiffness", post.getStiffness());
@@ -74,11 +74,13 @@ final class PostsReader {
         if (rigid && own.given()) {
             own.spot().report(Messages.STIFFNESS_WITH_RIGID, own.value());
         }
-        Optional<Double> ofType = type.flatMap(PostTypesReader.Draft::stiffness);
-        double taken = own.given() || rigid ? value : ofType.orElse(Double.POSITIVE_INFINITY);
-        boolean stated = own.given() || rigid || ofType.isPresent();
-        // A faulty value was reported; the record wants a number all the same.
-        return new dev.underprop.engine.plan.Post.Stiffness(
-                Double.isNaN(taken) ? Double.POSITIVE_INFINITY : taken, stated);
+        if (rigid) {
+            return new dev.underprop.engine.plan.Post.Rigid();
+        }
+        Optional<Double> taken = own.given() ? Optional.of(value) : type.flatMap(PostTypesReader.Draft::stiffness);
+        // A faulty value was reported.
+        return taken.filter(k -> !Double.isNaN(k))
+                .<dev.underprop.engine.plan.Post.Stiffness>map(dev.underprop.engine.plan.Post.About::new)
+                .orElse(new dev.underprop.engine.plan.Post.NoStiffness());
     }
 }

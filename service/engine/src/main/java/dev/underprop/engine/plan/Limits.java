@@ -1,0 +1,43 @@
+package dev.underprop.engine.plan;
+
+/**
+ * Tolerances and limits that a plan may state.
+ *
+ * @param fitUp how far one post's head may be out of line with its neighbours (m)
+ * @param transfer change of slope of the floor that the house may suffer when a bearing is taken away
+ */
+public record Limits(FitUp fitUp, Transfer transfer) {
+
+    /** 1/16 in (m). */
+    private static final double SIXTEENTH = 0.0254 / 16;
+
+    /** The named defaults. */
+    public static final Limits DEFAULT = new Limits(
+            new FitUp(SIXTEENTH, false),
+            new Transfer(1.0 / 500, "1/500, buildings that must not crack (angular distortion, Bjerrum 1963)", false));
+
+    /**
+     * Fit-up.
+     *
+     * @param tolerance (m), not negative
+     * @param stated whether the plan states it
+     */
+    public record FitUp(double tolerance, boolean stated) {
+        public FitUp {
+            Sense.notNegative(tolerance, "fit-up tolerance");
+        }
+    }
+
+    /**
+     * Damage limit.
+     *
+     * @param slope movement over distance to the next line of support, positive
+     * @param name the criterion in words
+     * @param stated whether the plan states it
+     */
+    public record Transfer(double slope, String name, boolean stated) {
+        public Transfer {
+            Sense.positive(slope, "damage limit");
+        }
+    }
+}
