@@ -180,12 +180,15 @@ final class Assembly {
     /**
      * Members that have moved further than their own length, from movements and openings at the contacts that are there.
      */
-    BitSet adrift(CaseAnswer answer, LoadCase loadCase) {
+    BitSet adrift(CaseAnswer answer, LoadCase loadCase, Rules rules) {
         BitSet adrift = new BitSet();
         double[] movements = answer.movements();
         for (int c = 0; c < movements.length; c++) {
             Contact contact = frame.contacts().get(c);
             double opening = answer.state().pressing(c) ? 0 : answer.values()[c];
+            if (rules.isAbsent(c)) {
+                continue;
+            }
             if (contact instanceof Contact.OnGround seat) {
                 markJoist(seat.joist(), movements[c], adrift);
             } else if (contact instanceof Contact.OnCarrier seat) {

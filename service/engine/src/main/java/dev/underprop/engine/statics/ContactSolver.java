@@ -118,6 +118,10 @@ public final class ContactSolver {
         return solves;
     }
 
+    int contacts() {
+        return contacts;
+    }
+
     /** Number of cases for which the fast rule met a state again, so that the sure one took over. */
     int oneByOne() {
         return oneByOne;
@@ -241,7 +245,7 @@ public final class ContactSolver {
         }
         BitSet loose = answer.state().loose();
         if (loose.isEmpty()) {
-            loose = assembly.adrift(held, loadCase);
+            loose = assembly.adrift(held, loadCase, rules);
         }
         Solution.Outcome outcome = loose.isEmpty() ? Solution.Outcome.NOT_SETTLED : Solution.Outcome.MECHANISM;
         return new Solution(outcome, loadCase, rules, answer, loose, changes);
@@ -249,19 +253,19 @@ public final class ContactSolver {
 
     private Solution accept(LoadCase loadCase, Rules rules, CaseAnswer answer, int changes) {
         BitSet loose = answer.state().loose();
-        if (loose.isEmpty() && far(loadCase, answer)) {
-            loose = assembly.adrift(answer, loadCase);
+        if (loose.isEmpty() && far(loadCase, rules, answer)) {
+            loose = assembly.adrift(answer, loadCase, rules);
         }
         Solution.Outcome outcome = loose.isEmpty() ? Solution.Outcome.SETTLED : Solution.Outcome.MECHANISM;
         return new Solution(outcome, loadCase, rules, answer, loose, changes);
     }
 
     /** Whether forces or openings are so large that some member may have gone adrift: a cheap look before the full one. */
-    private boolean far(LoadCase loadCase, CaseAnswer answer) {
+    private boolean far(LoadCase loadCase, Rules rules, CaseAnswer answer) {
         double most = LEVERAGE * total(loadCase);
         for (int c = 0; c < contacts; c++) {
             double bound = answer.state().pressing(c) ? most : WIDE * assembly.shortest();
-            if (Math.abs(answer.values()[c]) > bound) {
+            if (Math.abs(answer.values()[c]) > bound && !rules.isAbsent(c)) {
                 return true;
             }
         }
