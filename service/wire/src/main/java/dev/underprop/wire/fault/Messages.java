@@ -76,7 +76,7 @@ public enum Messages {
 
     // Meaning: values
     NOT_POSITIVE("The quantity is not above zero.", "Write a quantity above zero."),
-    NEGATIVE("The quantity is below zero.", "Write zero or more; loads act downwards."),
+    NEGATIVE("The quantity is below zero.", "Write zero or more; only positions and wind have a sign."),
     BEYOND_SENSE(
             "The quantity is beyond what this service computes with.",
             "Look at the number and its unit; nothing that is built is like this."),
@@ -87,7 +87,8 @@ public enum Messages {
     NAME_UNKNOWN("There is no {0} named {1}.", "{2}"),
     NAME_UNKNOWN_NEAR("There is no {0} named {1}.", "Did you mean {2}?"),
     NAME_TWICE("There is another {0} named {1}.", "Give each a name of its own."),
-    REMOVED_TWICE("The bearing {0} is removed twice in one situation.", "Keep one of them."),
+    REMOVED_TWICE("{0} is removed twice in one situation, by itself or with its girder.", "Keep one of them."),
+    CLEAR_TWICE("The bearing {0} stands twice in clear.", "Keep one of them."),
     LIFTED_TWICE("The post {0} is raised twice in one situation.", "Keep one of them."),
     GAP_TWICE("The joist {0} has two gaps at one seat.", "Keep one of them."),
 
@@ -105,15 +106,35 @@ public enum Messages {
     SECTION_OUTSIDE_TABLES(
             "The tables of dimension lumber do not hold this section.",
             "Have an engineer judge this member; values for lumber would not be right for it."),
+    NET_INCOMPLETE(
+            "What is left of the section is described by half: {0} is missing.",
+            "Give netBreadth, netDepth and netBy."),
+    NET_NOT_WITHIN("More is left than there was.", "Measure what is left, and look at the whole section."),
+    NET_NOT_LESS(
+            "What is left is the whole section.",
+            "Take netBreadth, netDepth and netBy out, or give what notches, holes or decay have left."),
+    INCISED_WITHOUT_PRESERVED("Only preserved wood is incised.", "Take incised out, or give the treatment: preserved."),
 
     // Meaning: floor
     ROW_INCOMPLETE(
             "A regular row of joists needs both count and spacing.", "Give count and spacing, or neither and no at."),
     NO_JOISTS("There are no joists.", "Give count and spacing, or list the joists in each."),
     JOISTS_OVERLAP("The joists {0} and {1} lie in the same place.", "Set them apart, or take one out."),
-    BEARING_UNDER_NO_JOIST("No joist passes over the bearing {0}.", "Look at its at, from and to, and at the joists."),
+    BEARING_UNDER_NO_JOIST(
+            "No joist passes over the bearing {0}.", "Look at its at, at where it begins and ends, and at the joists."),
     STIFFNESS_MISSING("A spring needs a stiffness.", "Give its stiffness, or state that it is rigid."),
+    STIFFNESS_TWO_WAYS(
+            "It is said in two ways how stiff it is.",
+            "Give rigid, or stiffness, or soft and stiff, one of the three."),
+    STIFFNESS_RANGE_INCOMPLETE(
+            "The range of stiffness is given by half: {0} is missing.", "Give soft and stiff, or one stiffness."),
+    STIFFNESS_RANGE_TURNED("The stiff bound is softer than the soft one.", "Look at soft and stiff."),
     STIFFNESS_WITH_RIGID("What is rigid has no stiffness.", "Take the stiffness out, or do not state rigid."),
+    BEARING_MEMBER_FOREIGN(
+            "The member {0} does not belong to {1}.", "Take it out, or look at the kind of the bearing."),
+    PIER_OFF_GIRDER(
+            "The pier {0} does not stand under its girder.", "Look at its at, and at start and length of the beam."),
+    PIERS_TOO_CLOSE("The piers {0} and {1} stand in the same place.", "Set them apart, or take one out."),
     EXTENT_EMPTY("It ends where it begins, or before.", "Give an end beyond the beginning."),
     GAP_WITH_FASTENING(
             "The bearing is fastened, and joist {0} has a gap on it.",
@@ -124,7 +145,7 @@ public enum Messages {
             "Set them farther apart, or take one out."),
 
     // Meaning: loads
-    LOAD_EMPTY("The load has no part.", "Give at least one of dead, live, roofLive and snow."),
+    LOAD_EMPTY("The load has no part.", "Give at least one of dead, live, roofLive, snow, wind and seismic."),
     LOAD_MEMBER_FOREIGN("The member {0} does not belong to {1}.", "Take it out."),
     LOAD_PLACE_MISSING("It is not said where the load is: {0} is missing.", "Give {0}."),
     LOAD_PLACE_TWICE("It is said twice where the load is: {0} and {1}.", "Keep one of them."),
@@ -149,6 +170,40 @@ public enum Messages {
     RATING_NOT_RISING("The rows of the rating do not rise in height.", "Sort the rows by height, one row a height."),
     FACTOR_MISSING("A characteristic rating needs a factor.", "Give the factor that its loads are divided by."),
     FACTOR_REFUSED("An allowable rating has no factor.", "Take the factor out, or state that it is characteristic."),
+    RESTRAINT_UNSTATED("It is not said what holds it.", "Give by, or free: true where nothing does."),
+    RESTRAINT_TWO_WAYS("It is said to be held, and to be free.", "Give by, or free: true, not both."),
+    POST_END_UNSTATED(
+            "It is not said what fastens this end of the post.", "Give by, or loose: true where nothing does."),
+    POST_END_TWO_WAYS(
+            "This end of the post is said to be fastened, and to be loose.", "Give by, or loose: true, not both."),
+
+    // Meaning: situations
+    GIRDER_PART(
+            "A part of the girder {0} is taken out, and parts are taken out of sills and walls only.",
+            "Remove piers of the girder instead, or the whole girder."),
+    PART_OF_REMOVED("The bearing {0} is out as a whole, and in part.", "Keep one of them."),
+    PART_UNDER_NO_JOIST(
+            "No joist rests on this part of the bearing {0}.",
+            "Look at from and to, and at the joists on the bearing."),
+    CLEAR_OF_REMOVED(
+            "The bearing {0} is out, and the floor is to be raised clear of it.",
+            "Take it out of clear, or out of removed."),
+
+    // Meaning: circumstances
+    LATERAL_UNSTATED(
+            "It is not said what sideways loads there are.", "Give forces, or none: true where there are none."),
+    LATERAL_TWO_WAYS("There are sideways loads, and it is said that there are none.", "Give forces, or none: true."),
+    LATERAL_FORCE_EMPTY("The sideways force {0} has no value.", "Give along, across, or both."),
+    LATERAL_ZERO("Every sideways force is zero.", "Give a force above zero, or state none: true."),
+    EXCAVATION_UNSTATED(
+            "It is not said whether the ground is cut.", "Give cuts, or none: true where the ground is not cut."),
+    EXCAVATION_TWO_WAYS("There are cuts, and it is said that there are none.", "Give cuts, or none: true."),
+    INTAKE_TWICE("The question {0} is answered twice.", "Keep one answer."),
+    INTAKE_LOAD_FOREIGN("The question {0} asks for no load.", "Take the load out."),
+    INTAKE_LOAD_WITHOUT_YES("A load is named, and the answer is not yes.", "Take the load out, or answer yes."),
+    TRANSFER_INCOMPLETE(
+            "The damage limit is described by half: {0} is missing.",
+            "Give transferSlope and transferCriterion, or neither."),
 
     // Meaning: ground
     GROUND_TWO_WAYS("The ground is described in two ways.", "Give table and class, or allowable and source."),

@@ -7,19 +7,22 @@ import dev.underprop.wire.fault.Messages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /** Reads what the joists rest on. */
 final class BearingsReader {
 
+    private static final String GIRDER = "girder";
+
     private final Spot spot;
     private final List<JoistDraft> joists;
     private final SeatReader seats;
+    private final GirderReader girders;
 
-    BearingsReader(Spot spot, List<JoistDraft> joists, SeatReader seats) {
+    BearingsReader(Spot spot, List<JoistDraft> joists, SeatReader seats, GirderReader girders) {
         this.spot = spot;
         this.joists = joists;
         this.seats = seats;
+        this.girders = girders;
     }
 
     List<BearingDraft> read(List<Bearing> bearings) {
@@ -31,57 +34,61 @@ final class BearingsReader {
     }
 
     private BearingDraft read(Bearing bearing, Spot at) {
-        double y = at.text("at", bearing.getAt()).quantity(Range.POSITION);
-        double length = at.text("length", bearing.getLength()).quantity(Range.THICKNESS);
-        double from = at.text("from", bearing.getFrom()).quantityOr(Range.POSITION, Double.NEGATIVE_INFINITY);
-        double to = at.text("to", bearing.getTo()).quantityOr(Range.POSITION, Double.POSITIVE_INFINITY);
-        if (to <= from) {
-            at.member("to").report(Messages.EXTENT_EMPTY, bearing.getTo() == null ? "" : bearing.getTo());
+        Optional<String> kind = at.text("kind", bearing.getKind()).choice(List.of("rigid", "spring", GIRDER));
+        boolean girder = kind.isPresent() && kind.get().equals(GIRDER);
+        BearingDraft bare = girder ? girder(bearing, at) : line(bearing, kind, at);
+        reportUnderNothing(bare);
+        boolean fastened = !(bare.fastening() instanceof Fastening.Loose);
+        return bare.withGaps(seats.read(at, bearing.getGaps(), joist -> !bare.placed() || bare.under(joist), fastened));
+    }
+
+    private BearingDraft girder(Bearing bearing, Spot at) {
+        List.of(
+                        at.text("stiffness", bearing.getStiffness()),
+                        at.text("from", bearing.getFrom()),
+                        at.text("to", bearing.getTo()))
+                .stream()
+                .filter(Text::given)
+                .forEach(text ->
+                        text.spot().report(Messages.BEARING_MEMBER_FOREIGN, text.value(), text.name(), "a girder"));
+        GirderDraft girder = girders.read(bearing, at);
+        return draft(bearing, at, Double.POSITIVE_INFINITY, girder.start(), girder.end(), Optional.of(girder));
+    }
+
+    private static BearingDraft line(Bearing bearing, Optional<String> kind, Spot at) {
+        if (kind.isPresent() && bearing.getBeam() != null) {
+            at.member("beam").report(Messages.BEARING_MEMBER_FOREIGN, "", "beam", "a sill or wall");
         }
-        Fastening fastening = fastening(bearing.getFastened(), at.member("fastened"));
-        BearingDraft draft = new BearingDraft(
-                at, bearing.getName(), y, length, stiffness(bearing, at), from, to, fastening, List.of());
-        reportUnderNothing(draft);
-        boolean fastened = !(fastening instanceof Fastening.Loose);
+        if (kind.isPresent() && bearing.getPiers() != null) {
+            at.member("piers").report(Messages.BEARING_MEMBER_FOREIGN, "", "piers", "a sill or wall");
+        }
+        Text end = at.text("to", bearing.getTo());
+        double from = at.text("from", bearing.getFrom()).quantityOr(Range.POSITION, Double.NEGATIVE_INFINITY);
+        double to = end.quantityOr(Range.POSITION, Double.POSITIVE_INFINITY);
+        if (to <= from) {
+            end.spot().report(Messages.EXTENT_EMPTY, end.value());
+        }
+        double stiffness = SupportReader.stiffness(kind, at.text("stiffness", bearing.getStiffness()));
+        return draft(bearing, at, stiffness, from, to, Optional.empty());
+    }
+
+    private static BearingDraft draft(
+            Bearing bearing, Spot at, double stiffness, double from, double to, Optional<GirderDraft> girder) {
         return new BearingDraft(
                 at,
-                draft.name(),
-                y,
-                length,
-                draft.stiffness(),
+                bearing.getName(),
+                at.text("at", bearing.getAt()).quantity(Range.POSITION),
+                at.text("length", bearing.getLength()).quantity(Range.THICKNESS),
+                stiffness,
                 from,
                 to,
-                fastening,
-                seats.read(at, bearing.getGaps(), draft::under, fastened));
-    }
-
-    private static double stiffness(Bearing bearing, Spot at) {
-        Text stiffness = at.text("stiffness", bearing.getStiffness());
-        Optional<String> kind = at.text("kind", bearing.getKind()).choice(List.of("rigid", "spring"));
-        double value = stiffness.quantityOr(Range.STIFFNESS, Double.POSITIVE_INFINITY);
-        if (kind.isPresent() && kind.get().equals("rigid") && stiffness.given()) {
-            stiffness.spot().report(Messages.STIFFNESS_WITH_RIGID, stiffness.value());
-        }
-        if (kind.isPresent() && kind.get().equals("spring") && !stiffness.given()) {
-            stiffness.spot().report(Messages.STIFFNESS_MISSING, "");
-        }
-        return value;
-    }
-
-    private static Fastening fastening(dev.underprop.api.model.@Nullable Fastening fastened, Spot at) {
-        if (fastened == null) {
-            return new Fastening.Loose();
-        }
-        Text uplift = at.text("uplift", fastened.getUplift());
-        double value = uplift.quantityOr(Range.CAPACITY, Double.NaN);
-        return Double.isNaN(value)
-                ? new Fastening.Undescribed(fastened.getBy())
-                : new Fastening.Held(value, fastened.getBy());
+                SupportReader.fastening(bearing.getFastened(), at.member("fastened")),
+                List.of(),
+                girder);
     }
 
     private void reportUnderNothing(BearingDraft draft) {
-        boolean placed = !Double.isNaN(draft.y()) && draft.to() > draft.from();
-        boolean allKnown = placed && joists.stream().allMatch(JoistDraft::known);
+        boolean allKnown = draft.placed() && joists.stream().allMatch(JoistDraft::known);
         if (allKnown && !joists.isEmpty() && joists.stream().noneMatch(draft::under)) {
             draft.spot().member("at").report(Messages.BEARING_UNDER_NO_JOIST, "", Fault.shown(draft.name()));
         }

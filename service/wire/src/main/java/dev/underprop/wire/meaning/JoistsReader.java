@@ -29,14 +29,7 @@ final class JoistsReader {
         this.spot = spot;
         this.set = set;
         this.timber = timber;
-        this.common = new TimberText(
-                spot.text("size", set.getSize()),
-                spot.text("breadth", set.getBreadth()),
-                spot.text("depth", set.getDepth()),
-                spot.text("species", set.getSpecies()),
-                spot.text("grade", set.getGrade()),
-                spot.text("moisture", set.getMoisture()),
-                spot.text("weight", set.getWeight()));
+        this.common = TimberText.of(set, spot);
         this.start = spot.text("start", set.getStart());
         this.length = spot.text("length", set.getLength());
     }
@@ -82,7 +75,7 @@ final class JoistsReader {
         for (int i = 0; i < set.getEach().size(); i++) {
             Joist joist = set.getEach().get(i);
             Spot at = spot.member("each").element(i);
-            TimberText own = timberOf(joist, at);
+            TimberText own = TimberText.of(joist, at);
             if (own.given() || shared.isEmpty()) {
                 Optional<Member> member = timber.read(own.or(common), 1);
                 shared = own.given() ? shared : member;
@@ -102,17 +95,6 @@ final class JoistsReader {
                 at.text("start", joist.getStart()).or(start).quantity(Range.POSITION),
                 at.text("length", joist.getLength()).or(length).quantity(Range.MEMBER_LENGTH),
                 member);
-    }
-
-    private static TimberText timberOf(Joist joist, Spot at) {
-        return new TimberText(
-                at.text("size", joist.getSize()),
-                at.text("breadth", joist.getBreadth()),
-                at.text("depth", joist.getDepth()),
-                at.text("species", joist.getSpecies()),
-                at.text("grade", joist.getGrade()),
-                at.text("moisture", joist.getMoisture()),
-                at.text("weight", joist.getWeight()));
     }
 
     private String nextName() {

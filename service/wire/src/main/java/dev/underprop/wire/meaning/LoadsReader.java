@@ -1,7 +1,6 @@
 package dev.underprop.wire.meaning;
 
 import dev.underprop.api.model.Load;
-import dev.underprop.engine.clause.asce7_16.Section2_4;
 import dev.underprop.engine.plan.Intensity;
 import dev.underprop.wire.fault.Messages;
 import java.util.ArrayList;
@@ -87,7 +86,7 @@ final class LoadsReader {
 
     private static Supplier<dev.underprop.engine.plan.Load> area(Load load, Spot at, Map<String, Text> texts) {
         refuseOthers(texts, AREA, "an area load");
-        Supplier<Intensity> intensity = intensity(load, at, Range.AREA_LOAD);
+        Supplier<Intensity> intensity = IntensityReader.read(load, at, IntensityReader.Of.AREA);
         double[] x = extent(texts.get("fromX"), texts.get("toX"));
         double[] y = extent(texts.get("fromY"), texts.get("toY"));
         return () -> new dev.underprop.engine.plan.Load.Area(load.getName(), intensity.get(), x[0], x[1], y[0], y[1]);
@@ -95,7 +94,7 @@ final class LoadsReader {
 
     private Supplier<dev.underprop.engine.plan.Load> lineOnShore(Load load, Spot at, Map<String, Text> texts) {
         refuseOthers(texts, LINE_ON_SHORE, "a line load on a shore");
-        Supplier<Intensity> intensity = intensity(load, at, Range.LINE_LOAD);
+        Supplier<Intensity> intensity = IntensityReader.read(load, at, IntensityReader.Of.LINE);
         Text along = texts.get("along");
         if (along.given()) {
             along.choice(List.of("x"));
@@ -109,7 +108,7 @@ final class LoadsReader {
 
     private Supplier<dev.underprop.engine.plan.Load> line(Load load, Spot at, Map<String, Text> texts) {
         refuseOthers(texts, LINE, "a line load");
-        Supplier<Intensity> intensity = intensity(load, at, Range.LINE_LOAD);
+        Supplier<Intensity> intensity = IntensityReader.read(load, at, IntensityReader.Of.LINE);
         double[] extent = extent(texts.get("from"), texts.get("to"));
         Text along = texts.get("along");
         if (!along.given()) {
@@ -156,7 +155,7 @@ final class LoadsReader {
 
     private Supplier<dev.underprop.engine.plan.Load> point(Load load, Spot at, Map<String, Text> texts) {
         refuseOthers(texts, POINT, "a point load");
-        Supplier<Intensity> intensity = intensity(load, at, Range.POINT_LOAD);
+        Supplier<Intensity> intensity = IntensityReader.read(load, at, IntensityReader.Of.POINT);
         double x = place(texts.get("x"));
         double y = place(texts.get("y"));
         return () -> new dev.underprop.engine.plan.Load.Point(load.getName(), intensity.get(), x, y);
@@ -164,7 +163,7 @@ final class LoadsReader {
 
     private Supplier<dev.underprop.engine.plan.Load> pointOnShore(Load load, Spot at, Map<String, Text> texts) {
         refuseOthers(texts, POINT_ON_SHORE, "a point load on a shore");
-        Supplier<Intensity> intensity = intensity(load, at, Range.POINT_LOAD);
+        Supplier<Intensity> intensity = IntensityReader.read(load, at, IntensityReader.Of.POINT);
         double x = place(texts.get("x"));
         Optional<Integer> shore =
                 shores.find(texts.get("on").value(), texts.get("on").spot());
@@ -180,7 +179,8 @@ final class LoadsReader {
         return text.quantity(Range.POSITION);
     }
 
-    private static double[] extent(Text from, Text to) {
+    /** From and to (m), infinite where absent; an end that is not beyond the beginning is reported. */
+    static double[] extent(Text from, Text to) {
         double begin = from.quantityOr(Range.POSITION, Double.NEGATIVE_INFINITY);
         double end = to.quantityOr(Range.POSITION, Double.POSITIVE_INFINITY);
         if (end <= begin) {
@@ -193,34 +193,5 @@ final class LoadsReader {
         return () -> {
             throw new IllegalStateException("a load that was refused");
         };
-    }
-
-    private static Supplier<Intensity> intensity(Load load, Spot at, Range range) {
-        Text snow = at.text("snow", load.getSnow());
-        Text level = at.text("snowLevel", load.getSnowLevel());
-        List<Text> parts = List.of(
-                at.text("dead", load.getDead()),
-                at.text("live", load.getLive()),
-                at.text("roofLive", load.getRoofLive()),
-                snow);
-        if (parts.stream().noneMatch(Text::given)) {
-            at.report(Messages.LOAD_EMPTY, "");
-        }
-        List<Double> values =
-                parts.stream().map(part -> part.quantityOr(range, 0)).toList();
-        double snowFactor = snowFactor(snow, level);
-        return () -> new Intensity(values.get(0), values.get(1), values.get(2), values.get(3) * snowFactor);
-    }
-
-    private static double snowFactor(Text snow, Text level) {
-        if (snow.given() && !level.given()) {
-            level.spot().report(Messages.SNOW_LEVEL_MISSING, "");
-        }
-        if (!snow.given() && level.given()) {
-            level.spot().report(Messages.SNOW_LEVEL_WITHOUT_SNOW, level.value());
-        }
-        boolean strength = level.given()
-                && level.choice(List.of("allowable", "strength")).orElse("").equals("strength");
-        return strength ? Section2_4.allowableSnow(1).value() : 1;
     }
 }

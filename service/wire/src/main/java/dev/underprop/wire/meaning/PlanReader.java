@@ -2,6 +2,7 @@ package dev.underprop.wire.meaning;
 
 import dev.underprop.api.model.JobPlan;
 import dev.underprop.engine.load.LoadModel;
+import dev.underprop.engine.plan.Circumstances;
 import dev.underprop.engine.plan.Floor;
 import dev.underprop.engine.plan.Load;
 import dev.underprop.engine.plan.Pad;
@@ -53,14 +54,14 @@ public final class PlanReader {
         NameTable<Integer> joistNames =
                 indexed("joist", joists.stream().map(JoistDraft::name).toList());
         SeatReader seats = new SeatReader(joists, joistNames);
-        List<BearingDraft> bearings = new BearingsReader(floor.member("bearings"), joists, seats)
+        List<BearingDraft> bearings = new BearingsReader(
+                        floor.member("bearings"), joists, seats, new GirderReader(timber))
                 .read(model.getFloor().getBearings());
         List<ShoreDraft> shores = shores(model, root, joists, seats);
         SeatSpacing.check(joists, bearings, shores);
-        NameTable<Integer> bearingNames = named(
-                "bearing",
-                bearings.stream().map(BearingDraft::name).toList(),
-                bearings.stream().map(BearingDraft::spot).toList());
+        NameTable<Removable> removables = Removable.of(bearings);
+        NameTable<Integer> bearingNames =
+                indexed("bearing", bearings.stream().map(BearingDraft::name).toList());
         NameTable<Integer> shoreNames = named(
                 "shore",
                 shores.stream().map(ShoreDraft::name).toList(),
@@ -69,8 +70,15 @@ public final class PlanReader {
                 .read(model.getFloor().getLoads(), floor.member("loads"));
         Floor.JoistWeight weight = joistWeight(model, floor.member("joists"));
         Supplier<dev.underprop.engine.plan.Ground> ground = GroundReader.read(model.getGround(), root.member("ground"));
-        List<dev.underprop.engine.plan.Situation> situations = new SituationsReader(bearingNames, posts(shores))
+        List<dev.underprop.engine.plan.Situation> situations = new SituationsReader(
+                        new RemovalReader(joists, bearings, bearingNames, removables), posts(shores))
                 .read(model.getSituations(), root.member("situations"));
+        NameTable<Integer> loadNames = indexed(
+                "load",
+                model.getFloor().getLoads().stream()
+                        .map(dev.underprop.api.model.Load::getName)
+                        .toList());
+        Circumstances circumstances = CircumstancesReader.read(model, root, loadNames);
         return () -> new dev.underprop.engine.plan.JobPlan(
                 Basis.US_ASD,
                 new Floor(
@@ -80,7 +88,8 @@ public final class PlanReader {
                         weight),
                 shores.stream().map(ShoreDraft::shore).toList(),
                 ground.get(),
-                situations);
+                situations,
+                circumstances);
     }
 
     private List<ShoreDraft> shores(JobPlan model, Spot root, List<JoistDraft> joists, SeatReader seats) {
@@ -97,7 +106,7 @@ public final class PlanReader {
         return added ? Floor.JoistWeight.ADDED : Floor.JoistWeight.INCLUDED_IN_DEAD;
     }
 
-    /** Indices by name, without complaint about names that stand twice: that was said where the joists were read. */
+    /** Indices by name, without complaint about names that stand twice: that is said where the things are read. */
     private static NameTable<Integer> indexed(String kind, List<String> names) {
         NameTable<Integer> table = new NameTable<>(kind);
         for (int i = 0; i < names.size(); i++) {

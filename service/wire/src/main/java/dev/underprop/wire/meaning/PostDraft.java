@@ -16,11 +16,12 @@ record PostDraft(
         double gap,
         double lift,
         Optional<Supplier<PostType>> type,
-        Optional<Supplier<Pad>> pad) {
+        Optional<Supplier<Pad>> pad,
+        Post.Ends ends) {
 
     Post post() {
         Post.Type its = type.isPresent() ? type.get().get() : new Post.NoType();
         Post.Footing footing = pad.isPresent() ? pad.get().get() : new Post.NoPad();
-        return new Post(name, x, height, stiffness, gap, lift, its, footing);
+        return new Post(name, x, height, stiffness, gap, lift, its, footing, ends);
     }
 }

@@ -3,6 +3,7 @@ package dev.underprop.wire.meaning;
 import dev.underprop.api.model.Plate;
 import dev.underprop.api.model.PostType;
 import dev.underprop.api.model.Rating;
+import dev.underprop.engine.plan.Post;
 import dev.underprop.wire.fault.Messages;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,9 +18,11 @@ final class PostTypesReader {
      * A type as far as it was understood.
      *
      * @param stiffness that it states, or that it states none
+     * @param ends what it declares of the ends of its posts
      * @param type to be asked for only when the plan has no fault
      */
-    record Draft(Optional<Double> stiffness, Supplier<dev.underprop.engine.plan.PostType> type) {}
+    record Draft(
+            Optional<Post.Stiffness> stiffness, Post.Ends ends, Supplier<dev.underprop.engine.plan.PostType> type) {}
 
     private PostTypesReader() {}
 
@@ -33,14 +36,17 @@ final class PostTypesReader {
     }
 
     private static Draft draft(PostType type, Spot at) {
-        Text stiffness = at.text("stiffness", type.getStiffness());
-        Optional<Double> stated =
-                stiffness.given() ? Optional.of(stiffness.quantity(Range.STIFFNESS)) : Optional.empty();
+        Optional<Post.Stiffness> stiffness = StiffnessReader.read(new StiffnessReader.Said(
+                at.truth("rigid", type.getRigid()),
+                at.text("stiffness", type.getStiffness()),
+                at.text("soft", type.getSoft()),
+                at.text("stiff", type.getStiff())));
         double[] head = plate(type.getHeadPlate(), at.member("headPlate"));
         double[] base = plate(type.getBasePlate(), at.member("basePlate"));
         Supplier<dev.underprop.engine.plan.PostType.Rating> rating = rating(type.getRating(), at.member("rating"));
         return new Draft(
-                stated,
+                stiffness,
+                EndReader.read(type.getHead(), type.getFoot(), at),
                 () -> new dev.underprop.engine.plan.PostType(
                         type.getName(),
                         rating.get(),

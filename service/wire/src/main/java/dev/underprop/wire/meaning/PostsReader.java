@@ -62,25 +62,27 @@ final class PostsReader {
                 gap,
                 lift,
                 type.map(PostTypesReader.Draft::type),
-                pad);
+                pad,
+                ends(post, type, at));
     }
 
-    /** Its own, else that of its type. */
+    /** Its own, else that of its type; a post that is said not to be rigid does not become so by its type. */
     private static dev.underprop.engine.plan.Post.Stiffness stiffness(
             Post post, Optional<PostTypesReader.Draft> type, Spot at) {
-        Text own = at.text("stiffness", post.getStiffness());
-        boolean rigid = Boolean.TRUE.equals(post.getRigid());
-        double value = own.quantityOr(Range.STIFFNESS, Double.POSITIVE_INFINITY);
-        if (rigid && own.given()) {
-            own.spot().report(Messages.STIFFNESS_WITH_RIGID, own.value());
-        }
-        if (rigid) {
-            return new dev.underprop.engine.plan.Post.Rigid();
-        }
-        Optional<Double> taken = own.given() ? Optional.of(value) : type.flatMap(PostTypesReader.Draft::stiffness);
-        // A faulty value was reported.
-        return taken.filter(k -> !Double.isNaN(k))
-                .<dev.underprop.engine.plan.Post.Stiffness>map(dev.underprop.engine.plan.Post.About::new)
+        StiffnessReader.Said said = new StiffnessReader.Said(
+                at.truth("rigid", post.getRigid()),
+                at.text("stiffness", post.getStiffness()),
+                at.text("soft", post.getSoft()),
+                at.text("stiff", post.getStiff()));
+        boolean notRigid = Boolean.FALSE.equals(post.getRigid());
+        return StiffnessReader.read(said)
+                .or(() -> type.flatMap(PostTypesReader.Draft::stiffness)
+                        .filter(taken -> !(notRigid && taken instanceof dev.underprop.engine.plan.Post.Rigid)))
                 .orElse(new dev.underprop.engine.plan.Post.NoStiffness());
+    }
+
+    private static dev.underprop.engine.plan.Post.Ends ends(Post post, Optional<PostTypesReader.Draft> type, Spot at) {
+        dev.underprop.engine.plan.Post.Ends own = EndReader.read(post.getHead(), post.getFoot(), at);
+        return type.map(its -> EndReader.or(own, its.ends())).orElse(own);
     }
 }

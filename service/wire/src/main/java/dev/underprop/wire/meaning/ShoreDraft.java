@@ -15,7 +15,8 @@ record ShoreDraft(
         double start,
         double length,
         List<SeatGap> gaps,
-        List<PostDraft> posts) {
+        List<PostDraft> posts,
+        Shore.Bracing bracing) {
 
     private static final double ROUNDING = 1e-9;
 
@@ -44,6 +45,7 @@ record ShoreDraft(
                 start,
                 length,
                 gaps,
-                posts.stream().map(PostDraft::post).toList());
+                posts.stream().map(PostDraft::post).toList(),
+                bracing);
     }
 }

@@ -35,7 +35,7 @@ final class ShoresReader {
     private ShoreDraft read(Shore shore, Spot at) {
         Spot beamSpot = at.member("beam");
         Beam beam = shore.getBeam();
-        Optional<Member> member = timber.read(timberOf(beam, beamSpot), beam.getPlies());
+        Optional<Member> member = timber.read(TimberText.of(beam, beamSpot), beam.getPlies());
         ShoreDraft bare = new ShoreDraft(
                 at,
                 shore.getName(),
@@ -44,7 +44,8 @@ final class ShoresReader {
                 beamSpot.text("start", beam.getStart()).quantity(Range.POSITION),
                 beamSpot.text("length", beam.getLength()).quantity(Range.MEMBER_LENGTH),
                 List.of(),
-                posts.read(shore.getPosts(), at.member("posts")));
+                posts.read(shore.getPosts(), at.member("posts")),
+                bracing(shore, at));
         reportPosts(bare);
         reportJoists(bare, Boolean.TRUE.equals(shore.getPartial()));
         return new ShoreDraft(
@@ -54,19 +55,15 @@ final class ShoresReader {
                 member,
                 bare.start(),
                 bare.length(),
-                seats.read(at, shore.getGaps(), bare::under, false),
-                bare.posts());
+                seats.read(at, shore.getGaps(), joist -> !bare.known() || bare.under(joist), false),
+                bare.posts(),
+                bare.bracing());
     }
 
-    private static TimberText timberOf(Beam beam, Spot at) {
-        return new TimberText(
-                at.text("size", beam.getSize()),
-                at.text("breadth", beam.getBreadth()),
-                at.text("depth", beam.getDepth()),
-                at.text("species", beam.getSpecies()),
-                at.text("grade", beam.getGrade()),
-                at.text("moisture", beam.getMoisture()),
-                at.text("weight", beam.getWeight()));
+    private static dev.underprop.engine.plan.Shore.Bracing bracing(Shore shore, Spot at) {
+        return new dev.underprop.engine.plan.Shore.Bracing(
+                RestraintReader.sides(shore.getHeads(), at.member("heads")),
+                RestraintReader.read(shore.getRoll(), at.member("roll")));
     }
 
     private static void reportPosts(ShoreDraft shore) {

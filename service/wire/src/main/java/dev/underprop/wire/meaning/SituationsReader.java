@@ -6,6 +6,7 @@ import dev.underprop.wire.fault.Fault;
 import dev.underprop.wire.fault.Messages;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Reads the states of the job. */
 final class SituationsReader {
@@ -19,11 +20,11 @@ final class SituationsReader {
      */
     record Place(int shore, int post, double gap) {}
 
-    private final NameTable<Integer> bearings;
+    private final RemovalReader removals;
     private final NameTable<Place> posts;
 
-    SituationsReader(NameTable<Integer> bearings, NameTable<Place> posts) {
-        this.bearings = bearings;
+    SituationsReader(RemovalReader removals, NameTable<Place> posts) {
+        this.removals = removals;
         this.posts = posts;
     }
 
@@ -34,29 +35,28 @@ final class SituationsReader {
             Situation situation = situations.get(i);
             Spot at = spot.element(i);
             names.add(situation.getName(), situation, at.member("name"));
-            read.add(new dev.underprop.engine.plan.Situation(
-                    situation.getName(),
-                    removed(situation, at.member("removed")),
-                    lifts(situation, at.member("lifts"))));
+            read.add(read(situation, at));
         }
         return read;
     }
 
-    private List<Integer> removed(Situation situation, Spot spot) {
-        List<Integer> removed = new ArrayList<>();
-        List<String> names = situation.getRemoved();
-        for (int i = 0; names != null && i < names.size(); i++) {
-            String name = names.get(i);
-            Spot at = spot.element(i);
-            bearings.find(name, at).ifPresent(bearing -> {
-                if (removed.contains(bearing)) {
-                    at.report(Messages.REMOVED_TWICE, name, Fault.shown(name));
-                } else {
-                    removed.add(bearing);
-                }
-            });
-        }
-        return removed;
+    private dev.underprop.engine.plan.Situation read(Situation situation, Spot at) {
+        List<Removable> removed = removals.removed(situation.getRemoved(), at.member("removed"));
+        return new dev.underprop.engine.plan.Situation(
+                situation.getName(),
+                removed.stream()
+                        .flatMap(thing ->
+                                thing instanceof Removable.Whole whole ? Stream.of(whole.bearing()) : Stream.empty())
+                        .toList(),
+                lifts(situation, at.member("lifts")),
+                removals.parts(situation.getRemovedParts(), removed, at.member("removedParts")),
+                removed.stream()
+                        .flatMap(thing -> thing instanceof Removable.Pier pier
+                                ? Stream.of(
+                                        new dev.underprop.engine.plan.Situation.PierOut(pier.bearing(), pier.pier()))
+                                : Stream.empty())
+                        .toList(),
+                removals.clear(situation.getClear(), removed, at.member("clear")));
     }
 
     private List<dev.underprop.engine.plan.Situation.PostLift> lifts(Situation situation, Spot spot) {

@@ -26,6 +26,11 @@ record Spot(String pointer, Findings findings) {
         return value == null ? new Text(member(name), name, "", false) : new Text(member(name), name, value, true);
     }
 
+    /** A truth of the object at this place, as a text: {@code true}, {@code false}, or absent. */
+    Text truth(String name, @Nullable Boolean value) {
+        return text(name, value == null ? null : value.toString());
+    }
+
     void report(Fault fault) {
         findings.add(fault.withPointer(pointer));
     }

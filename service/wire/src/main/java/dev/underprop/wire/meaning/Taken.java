@@ -1,7 +1,9 @@
 package dev.underprop.wire.meaning;
 
+import dev.underprop.api.model.Bearing;
 import dev.underprop.api.model.JobPlan;
 import dev.underprop.api.model.Load;
+import dev.underprop.engine.plan.Girder;
 import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.standard.Citation;
@@ -21,6 +23,10 @@ final class Taken {
             list.add("The weight of shore beams is computed from the specific gravity of their species at a moisture of"
                     + " 19 percent (NDS Supplement 2018, 3.1.3; from memory).");
         }
+        if (model.getFloor().getBearings().stream().anyMatch(Taken::hasBeamWithoutWeight)) {
+            list.add("The weight of girders is computed from the specific gravity of their species at a moisture of 19"
+                    + " percent (NDS Supplement 2018, 3.1.3; from memory).");
+        }
         model.getShores().stream()
                 .filter(shore -> Boolean.TRUE.equals(shore.getPartial()))
                 .forEach(shore -> list.add("Shore " + shore.getName()
@@ -29,10 +35,11 @@ final class Taken {
             list.add("Some reference values of Southern Pine are from memory; compare them with Table 4B of the NDS"
                     + " Supplement before relying on them.");
         }
-        if (members(plan).anyMatch(member -> !member.nominal())) {
+        if (members(plan).anyMatch(Taken::isMeasured)) {
             list.add("Timber measured instead of sold by size is sound and of the grade that the plan names, over its"
                     + " whole measured section.");
         }
+        members(plan).flatMap(Taken::details).distinct().forEach(list::add);
         if (model.getFloor().getLoads().stream().anyMatch(Taken::hasStrengthSnow)) {
             list.add("Snow given at strength level is taken at 0.7 of its value (ASCE 7-22, 2.4.1).");
         }
@@ -48,9 +55,34 @@ final class Taken {
                 && load.getSnowLevel().strip().toLowerCase(Locale.ROOT).equals("strength");
     }
 
+    private static boolean hasBeamWithoutWeight(Bearing bearing) {
+        return bearing.getBeam() != null && bearing.getBeam().getWeight() == null;
+    }
+
+    private static boolean isMeasured(Member member) {
+        return !member.nominal() && member.details().section() instanceof Member.Whole;
+    }
+
+    private static Stream<String> details(Member member) {
+        Stream<String> grade = member.details().origin() instanceof Member.Assumed assumed
+                ? Stream.of("The grade of " + member.label() + " is assumed, not read on the timber (" + assumed.by()
+                        + ").")
+                : Stream.empty();
+        Stream<String> section = member.details().section() instanceof Member.Reduced reduced
+                ? Stream.of("What is left of " + member.label() + " is taken as stated, over the whole length ("
+                        + reduced.by() + ").")
+                : Stream.empty();
+        return Stream.concat(grade, section);
+    }
+
     private static Stream<Member> members(dev.underprop.engine.plan.JobPlan plan) {
-        return Stream.concat(
-                plan.floor().joists().stream().map(dev.underprop.engine.plan.Joist::member),
-                plan.shores().stream().map(dev.underprop.engine.plan.Shore::beam));
+        return Stream.of(
+                        plan.floor().joists().stream().map(dev.underprop.engine.plan.Joist::member),
+                        plan.floor().bearings().stream()
+                                .map(dev.underprop.engine.plan.Bearing::body)
+                                .filter(Girder.class::isInstance)
+                                .map(body -> ((Girder) body).member()),
+                        plan.shores().stream().map(dev.underprop.engine.plan.Shore::beam))
+                .flatMap(stream -> stream);
     }
 }

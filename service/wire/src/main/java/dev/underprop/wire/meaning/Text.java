@@ -57,6 +57,19 @@ record Text(Spot spot, String name, String value, boolean given) {
         return Optional.empty();
     }
 
+    /** Whether it says something; blanks say nothing, and are reported. */
+    boolean said() {
+        if (given && value.isBlank()) {
+            spot.report(Messages.TEXT_EMPTY, value);
+        }
+        return given && !value.isBlank();
+    }
+
+    /** Whether it is the truth {@code true}. */
+    boolean yes() {
+        return given && value.equals("true");
+    }
+
     /** This text where it is given, else the one that holds for all: what is missing there is told there, once. */
     Text or(Text common) {
         return given ? this : common;

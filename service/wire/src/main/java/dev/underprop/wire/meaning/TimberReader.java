@@ -2,9 +2,7 @@ package dev.underprop.wire.meaning;
 
 import dev.underprop.engine.material.WoodGrade;
 import dev.underprop.engine.plan.Member;
-import dev.underprop.engine.section.RectangularSection;
 import dev.underprop.wire.catalogue.Catalogue;
-import dev.underprop.wire.catalogue.DressedSize;
 import dev.underprop.wire.catalogue.Species;
 import dev.underprop.wire.fault.Fault;
 import dev.underprop.wire.fault.Messages;
@@ -15,93 +13,50 @@ import java.util.Optional;
 /** Reads the timber of a member: section, species, grade, moisture and weight. */
 final class TimberReader {
 
-    private static final double INCH = 0.0254;
-
-    /** Thickness between which the tables of dimension lumber hold: above a board, below a timber. */
-    private static final double THICKER_THAN = 1.0 * INCH;
-
-    private static final double THINNER_THAN = 4.5 * INCH;
-
-    private record Section(RectangularSection one, boolean nominal, String label) {}
-
     private final Catalogue catalogue;
+    private final SectionReader sections;
 
     TimberReader(Catalogue catalogue) {
         this.catalogue = catalogue;
+        this.sections = new SectionReader(catalogue);
     }
 
     /** The member, or nothing after every fault of it was reported. */
     Optional<Member> read(TimberText text, int plies) {
-        Optional<Section> section = section(text);
+        Optional<Section> section = sections.read(text.section());
         Optional<Species> species = species(text.species());
         Optional<String> grade = species.flatMap(of -> grade(text.grade(), of));
         if (species.isEmpty()) {
             gradeAlone(text.grade());
         }
         Optional<Member.Moisture> moisture = moisture(text.moisture());
-        double weight = text.weight().quantityOr(Range.WEIGHT, 0);
-        if (section.isEmpty() || grade.isEmpty() || moisture.isEmpty() || Double.isNaN(weight)) {
+        double weight = text.weight().quantityOr(Range.WEIGHT, Double.NaN);
+        Member.Origin origin = DetailsReader.origin(text.assumedBy());
+        Member.Treated treated = DetailsReader.treated(text.treatment(), text.incised());
+        boolean weighed = !text.weight().given() || !Double.isNaN(weight);
+        if (section.isEmpty() || grade.isEmpty() || moisture.isEmpty() || !weighed) {
             return Optional.empty();
         }
-        RectangularSection one = section.get().one();
-        WoodGrade values = catalogue
-                .values(species.get(), grade.get(), one.depth())
+        Section one = section.get();
+        Species kind = species.get();
+        double own = text.weight().given() ? weight : one.gross().area() * plies * kind.unitWeight();
+        String label = (plies > 1 ? plies + "-" : "") + one.label() + " " + kind.name() + " " + grade.get();
+        return Optional.of(new Member(
+                label,
+                one.net(),
+                plies,
+                values(kind, grade.get(), one),
+                one.nominal(),
+                moisture.get(),
+                own,
+                new Member.Details(origin, one.remaining(), treated)));
+    }
+
+    /** The values of a grade go with the piece it was sawn as, whatever is left of it. */
+    private WoodGrade values(Species species, String grade, Section section) {
+        return catalogue
+                .values(species, grade, section.gross().depth())
                 .orElseThrow(() -> new IllegalStateException("a grade without values"));
-        double own = text.weight().given()
-                ? weight
-                : one.area() * plies * species.get().unitWeight();
-        String label = (plies > 1 ? plies + "-" : "") + section.get().label() + " "
-                + species.get().name() + " " + grade.get();
-        return Optional.of(new Member(label, one, plies, values, section.get().nominal(), moisture.get(), own));
-    }
-
-    private Optional<Section> section(TimberText text) {
-        boolean measured = text.breadth().given() || text.depth().given();
-        if (text.size().given() && measured) {
-            text.size().spot().report(Messages.SIZE_WITH_MEASURES, text.size().value());
-            return Optional.empty();
-        }
-        if (measured) {
-            return measured(text);
-        }
-        if (!text.size().given()) {
-            text.size().spot().report(Messages.SIZE_MISSING, "");
-            return Optional.empty();
-        }
-        Optional<DressedSize> size = catalogue.size(text.size().value());
-        if (size.isEmpty()) {
-            reportSize(text.size());
-        }
-        return size.map(one -> new Section(new RectangularSection(one.breadth(), one.depth()), true, one.name()));
-    }
-
-    private static Optional<Section> measured(TimberText text) {
-        double breadth = text.breadth().quantity(Range.THICKNESS);
-        double depth = text.depth().quantity(Range.DEPTH);
-        if (!Double.isNaN(breadth) && (breadth <= THICKER_THAN || breadth >= THINNER_THAN)) {
-            text.breadth()
-                    .spot()
-                    .report(Messages.SECTION_OUTSIDE_TABLES
-                            .fault(text.breadth().value())
-                            .withLimit("above 1 in, below 4 1/2 in thick"));
-            return Optional.empty();
-        }
-        if (Double.isNaN(breadth) || Double.isNaN(depth)) {
-            return Optional.empty();
-        }
-        String label = Fault.shown(text.breadth().value()) + " x "
-                + Fault.shown(text.depth().value());
-        return Optional.of(new Section(new RectangularSection(breadth, depth), false, label));
-    }
-
-    private void reportSize(Text text) {
-        String shown = Fault.shown(text.value());
-        String near = Nearest.to(text.value(), catalogue.sizeNames());
-        if (near.isEmpty()) {
-            text.spot().report(Messages.SIZE_UNKNOWN, text.value(), shown, String.join(", ", catalogue.sizeNames()));
-        } else {
-            text.spot().report(Messages.SIZE_UNKNOWN_NEAR, text.value(), shown, near);
-        }
     }
 
     private Optional<Species> species(Text text) {

@@ -1,27 +1,99 @@
 package dev.underprop.wire.meaning;
 
+import dev.underprop.api.model.Beam;
+import dev.underprop.api.model.Joist;
+import dev.underprop.api.model.JoistSet;
+
 /** What a plan says of the timber of a joist or of a beam's plies. */
-record TimberText(Text size, Text breadth, Text depth, Text species, Text grade, Text moisture, Text weight) {
+record TimberText(
+        SectionText section,
+        Text species,
+        Text grade,
+        Text assumedBy,
+        Text moisture,
+        Text weight,
+        Text treatment,
+        Text incised) {
+
+    static TimberText of(JoistSet set, Spot at) {
+        return new TimberText(
+                new SectionText(
+                        at.text("size", set.getSize()),
+                        at.text("breadth", set.getBreadth()),
+                        at.text("depth", set.getDepth()),
+                        at.text("netBreadth", set.getNetBreadth()),
+                        at.text("netDepth", set.getNetDepth()),
+                        at.text("netBy", set.getNetBy())),
+                at.text("species", set.getSpecies()),
+                at.text("grade", set.getGrade()),
+                at.text("gradeAssumedBy", set.getGradeAssumedBy()),
+                at.text("moisture", set.getMoisture()),
+                at.text("weight", set.getWeight()),
+                at.text("treatment", set.getTreatment()),
+                at.truth("incised", set.getIncised()));
+    }
+
+    static TimberText of(Joist joist, Spot at) {
+        return new TimberText(
+                new SectionText(
+                        at.text("size", joist.getSize()),
+                        at.text("breadth", joist.getBreadth()),
+                        at.text("depth", joist.getDepth()),
+                        at.text("netBreadth", joist.getNetBreadth()),
+                        at.text("netDepth", joist.getNetDepth()),
+                        at.text("netBy", joist.getNetBy())),
+                at.text("species", joist.getSpecies()),
+                at.text("grade", joist.getGrade()),
+                at.text("gradeAssumedBy", joist.getGradeAssumedBy()),
+                at.text("moisture", joist.getMoisture()),
+                at.text("weight", joist.getWeight()),
+                at.text("treatment", joist.getTreatment()),
+                at.truth("incised", joist.getIncised()));
+    }
+
+    static TimberText of(Beam beam, Spot at) {
+        return new TimberText(
+                new SectionText(
+                        at.text("size", beam.getSize()),
+                        at.text("breadth", beam.getBreadth()),
+                        at.text("depth", beam.getDepth()),
+                        at.text("netBreadth", beam.getNetBreadth()),
+                        at.text("netDepth", beam.getNetDepth()),
+                        at.text("netBy", beam.getNetBy())),
+                at.text("species", beam.getSpecies()),
+                at.text("grade", beam.getGrade()),
+                at.text("gradeAssumedBy", beam.getGradeAssumedBy()),
+                at.text("moisture", beam.getMoisture()),
+                at.text("weight", beam.getWeight()),
+                at.text("treatment", beam.getTreatment()),
+                at.truth("incised", beam.getIncised()));
+    }
 
     /** Whether anything is said at all. */
     boolean given() {
-        return hasSection() || species.given() || grade.given() || moisture.given() || weight.given();
+        return section.given()
+                || species.given()
+                || grade.given()
+                || assumedBy.given()
+                || moisture.given()
+                || weight.given()
+                || treatment.given()
+                || incised.given();
     }
 
-    /** This, completed by what holds for the whole set; a section is taken whole or not at all. */
+    /**
+     * This, completed by what holds for the whole set. A section is taken whole or not at all; who assumed a grade is said
+     * of that grade alone, and whether wood is incised of that treatment.
+     */
     TimberText or(TimberText set) {
-        boolean own = hasSection();
         return new TimberText(
-                own ? size : set.size,
-                own ? breadth : set.breadth,
-                own ? depth : set.depth,
+                section.or(set.section),
                 species.or(set.species),
                 grade.or(set.grade),
+                grade.given() ? assumedBy : assumedBy.or(set.assumedBy),
                 moisture.or(set.moisture),
-                weight.or(set.weight));
-    }
-
-    private boolean hasSection() {
-        return size.given() || breadth.given() || depth.given();
+                weight.or(set.weight),
+                treatment.or(set.treatment),
+                treatment.given() ? incised : incised.or(set.incised));
     }
 }

@@ -20,7 +20,12 @@ class AnyPlanTest {
     private static final PlanDoor DOOR = new PlanDoor();
 
     @ParameterizedTest(name = "{0}, seed {1}, {2} mutants")
-    @CsvSource({"carriage-house.json, 1, 900", "two-bays.json, 2, 900", "old-house.json, 3, 400"})
+    @CsvSource({
+        "carriage-house.json, 1, 900",
+        "two-bays.json, 2, 900",
+        "old-house.json, 3, 400",
+        "declared.json, 4, 900"
+    })
     void neverThrows(String name, long seed, int mutants) throws IOException {
         JsonNode plan = JSON.readTree(Plans.bytes(name));
         Mutator mutator = new Mutator(seed);

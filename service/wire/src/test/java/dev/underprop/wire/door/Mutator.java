@@ -2,6 +2,7 @@ package dev.underprop.wire.door;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.BooleanNode;
 import com.fasterxml.jackson.databind.node.IntNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
@@ -43,7 +44,19 @@ final class Mutator {
             "1/0 in",
             "6'-4\"",
             "peat",
-            "NaN ft");
+            "NaN ft",
+            "girder",
+            "jack post",
+            "east pier",
+            "preserved",
+            "fire retardant",
+            "none",
+            "wind",
+            "seismic",
+            "yes",
+            "no",
+            "chimney",
+            "decay or notches");
 
     private final Random random;
 
@@ -102,6 +115,9 @@ final class Mutator {
     private JsonNode nudged(JsonNode value) {
         if (value.isInt()) {
             return IntNode.valueOf(random.nextInt(9));
+        }
+        if (value.isBoolean()) {
+            return BooleanNode.valueOf(random.nextBoolean());
         }
         if (!value.isTextual() || !value.textValue().matches("-?[0-9].* [a-zA-Z/]+")) {
             return value;

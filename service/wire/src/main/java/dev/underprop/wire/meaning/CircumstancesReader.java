@@ -1,0 +1,19 @@
+package dev.underprop.wire.meaning;
+
+import dev.underprop.api.model.JobPlan;
+import dev.underprop.engine.plan.Circumstances;
+
+/** Reads what stands around the structure itself. */
+final class CircumstancesReader {
+
+    private CircumstancesReader() {}
+
+    static Circumstances read(JobPlan model, Spot root, NameTable<Integer> loads) {
+        return new Circumstances(
+                RestraintReader.sides(model.getRestraint(), root.member("restraint")),
+                LateralReader.read(model.getLateral(), root.member("lateral")),
+                ExcavationReader.read(model.getExcavation(), root.member("excavation")),
+                new IntakeReader(loads).read(model.getIntake(), root.member("intake")),
+                LimitsReader.read(model.getLimits(), root.member("limits")));
+    }
+}

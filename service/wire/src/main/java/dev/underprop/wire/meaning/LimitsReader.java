@@ -1,0 +1,33 @@
+package dev.underprop.wire.meaning;
+
+import dev.underprop.engine.plan.Limits;
+import dev.underprop.wire.fault.Messages;
+import org.jspecify.annotations.Nullable;
+
+/** Reads tolerances and limits. What is not stated keeps its named default. */
+final class LimitsReader {
+
+    private LimitsReader() {}
+
+    static Limits read(dev.underprop.api.model.@Nullable Limits limits, Spot at) {
+        if (limits == null) {
+            return Limits.DEFAULT;
+        }
+        double fitUp = at.text("fitUp", limits.getFitUp()).quantityOr(Range.FIT_UP, Double.NaN);
+        return new Limits(
+                Double.isNaN(fitUp) ? Limits.DEFAULT.fitUp() : new Limits.FitUp(fitUp, true), transfer(limits, at));
+    }
+
+    private static Limits.Transfer transfer(dev.underprop.api.model.Limits limits, Spot at) {
+        Text criterion = at.text("transferCriterion", limits.getTransferCriterion());
+        Double slope = limits.getTransferSlope();
+        if (slope == null && criterion.given()) {
+            at.member("transferSlope").report(Messages.TRANSFER_INCOMPLETE, "", "transferSlope");
+        }
+        if (slope != null && !criterion.given()) {
+            criterion.spot().report(Messages.TRANSFER_INCOMPLETE, "", criterion.name());
+        }
+        boolean said = criterion.said();
+        return slope != null && said ? new Limits.Transfer(slope, criterion.value(), true) : Limits.DEFAULT.transfer();
+    }
+}
