@@ -63,7 +63,7 @@ final class MemberRun {
         checks.note(SHEAR_CHECK, stress, limits.shear(duration), all.shearAt(), caseIndex);
         takeTotal(supports, caseIndex);
         if (difference.length == 0) {
-            deadMoment = greatestMoment();
+            deadMoment = Math.max(deadMoment, greatestMoment());
         } else {
             takeLive(difference, sampled, supports, caseIndex);
         }

@@ -86,6 +86,15 @@ public final class ContactSolver {
         return assembly.loadings().addGroup(units);
     }
 
+    /**
+     * Adds a unit of changed gaps alone, once it is known: the shape in which a floor was found, a post out of line.
+     *
+     * @return the unit's number, known to all solvers that share the assembly
+     */
+    public int addOffsets(List<UnitLoad.Offset> offsets) {
+        return assembly.addOffsets(offsets);
+    }
+
     /** The case with its groups written out as units. */
     public LoadCase expand(LoadCase loadCase) {
         int[] units = new int[0];

@@ -48,6 +48,11 @@ public final class Solution {
         return loadCase;
     }
 
+    /** Whether a contact is not there by the rules of the case. */
+    public boolean absent(int contact) {
+        return rules.isAbsent(contact);
+    }
+
     /** The rules by which the case was solved. */
     public Rules rules() {
         return rules;
