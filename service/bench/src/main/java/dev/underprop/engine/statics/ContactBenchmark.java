@@ -32,7 +32,7 @@ public class ContactBenchmark {
     private final Frame frame = frame();
     private final List<UnitLoad> units = units();
     private final Assembly assembly = new Assembly(frame, units);
-    private final BitSet all = all();
+    private final Closure all = all();
     private final ContactSolver solver = new ContactSolver(frame, units);
     private final int group = solver.addGroup(new int[] {2, 3, 4, 5, 6, 7, 8});
     private final LoadCase combined = new LoadCase(new int[] {0, 1, group}, new double[] {1, 0.75, 0.75});
@@ -79,22 +79,22 @@ public class ContactBenchmark {
         return units;
     }
 
-    private BitSet all() {
+    private Closure all() {
         BitSet closed = new BitSet();
         closed.set(0, frame.contacts().size());
-        return closed;
+        return new Closure(closed, new BitSet());
     }
 
     /** Factorises a state: joists reduced anew, carriers factorised, looseness judged. */
     @Benchmark
     public Object factorise() {
-        return new ContactState(assembly, all);
+        return new ContactState(assembly, assembly.props(), all);
     }
 
     /** Factorises a state and answers for every unit load: contact forces, movements, diagrams and deflection samples. */
     @Benchmark
     public double factoriseAndAnswerEveryUnit() {
-        ContactState state = new ContactState(assembly, all);
+        ContactState state = new ContactState(assembly, assembly.props(), all);
         double sum = 0;
         for (int unit = 0; unit <= units.size(); unit++) {
             sum += state.response(unit).values()[0] + state.row(unit)[0];

@@ -1,9 +1,13 @@
 package dev.underprop.engine.statics;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
 
 /** What does not depend on the contact state: condensed joists, the carriers' nodes and bending stiffness, and the loads. */
 final class Assembly {
@@ -14,6 +18,8 @@ final class Assembly {
     private final CarrierBending bending;
     private final Loadings loadings;
     private final RigidMotions motions;
+    private final Map<Closure, BitSet> loose = new HashMap<>();
+    private final int[][] contactsOfCarrier;
     private final FieldLayout layout;
     private final double scale;
     private final double shortest;
@@ -22,6 +28,7 @@ final class Assembly {
     Assembly(Frame frame, List<UnitLoad> units) {
         this.frame = frame;
         this.motions = new RigidMotions(frame);
+        this.contactsOfCarrier = contactsOfCarriers(frame);
         Pieces pieces = new Pieces(frame.members(), units);
         int[][] seats = seatsOfJoists(frame);
         for (int j = 0; j < seats.length; j++) {
@@ -47,6 +54,21 @@ final class Assembly {
         this.scale = stiffest > 0 ? stiffest : 1;
         this.shortest = most > 0 ? least : 1;
         this.longest = most > 0 ? most : 1;
+    }
+
+    private static int[][] contactsOfCarriers(Frame frame) {
+        List<List<Integer>> found = new ArrayList<>();
+        frame.carriers().forEach(carrier -> found.add(new ArrayList<>()));
+        for (int c = 0; c < frame.contacts().size(); c++) {
+            if (frame.contacts().get(c) instanceof Contact.OnCarrier seat) {
+                found.get(seat.carrier()).add(c);
+            } else if (frame.contacts().get(c) instanceof Contact.OnProp prop) {
+                found.get(prop.carrier()).add(c);
+            }
+        }
+        return found.stream()
+                .map(list -> list.stream().mapToInt(Integer::intValue).toArray())
+                .toArray(int[][]::new);
     }
 
     /** Contacts of each joist in order along it. */
@@ -97,6 +119,11 @@ final class Assembly {
         return bending;
     }
 
+    /** The props as the frame has them. */
+    Props props() {
+        return Props.of(frame, nodes);
+    }
+
     Loadings loadings() {
         return loadings;
     }
@@ -114,22 +141,59 @@ final class Assembly {
         return 2 * nodes.count();
     }
 
-    /** Members that can move without resistance while the given contacts are closed. */
-    BitSet loose(BitSet closed) {
-        return motions.loose(closed);
+    /** Freedoms of the given carriers, ascending for each. */
+    int[] freedomsOf(BitSet carriers) {
+        return carriers.stream()
+                .flatMap(k -> Arrays.stream(nodes.on(k)))
+                .flatMap(node -> IntStream.of(2 * node, 2 * node + 1))
+                .toArray();
     }
 
-    /** Members that have moved further than their own length, from movements and openings at the contacts. */
-    BitSet adrift(double[] movements, double[] values, BitSet closed) {
+    /** Members that can move without resistance in a state; found once for each. */
+    BitSet loose(Closure closure) {
+        return loose.computeIfAbsent(closure, this::findLoose);
+    }
+
+    private BitSet findLoose(Closure closure) {
+        BitSet found = motions.loose(closure.closed());
+        for (int c = 0; c < frame.carriers().size(); c++) {
+            if (closure.gone(c)) {
+                found.clear(frame.carrierMember(c));
+            }
+        }
+        return found;
+    }
+
+    /** Contacts closed and carriers away when the closed contacts are these and the absent ones those. */
+    Closure closure(BitSet closed, Rules rules) {
+        BitSet gone = new BitSet();
+        for (int k = 0; k < frame.carriers().size(); k++) {
+            boolean none = true;
+            for (int c : contactsOfCarrier[k]) {
+                none &= rules.isAbsent(c);
+            }
+            gone.set(k, none);
+        }
+        return new Closure(closed, gone);
+    }
+
+    /**
+     * Members that have moved further than their own length, from movements and openings at the contacts that are there.
+     */
+    BitSet adrift(CaseAnswer answer, LoadCase loadCase, Rules rules) {
         BitSet adrift = new BitSet();
+        double[] movements = answer.movements();
         for (int c = 0; c < movements.length; c++) {
             Contact contact = frame.contacts().get(c);
-            double opening = closed.get(c) ? 0 : values[c];
+            double opening = answer.state().pressing(c) ? 0 : answer.values()[c];
+            if (rules.isAbsent(c)) {
+                continue;
+            }
             if (contact instanceof Contact.OnGround seat) {
                 markJoist(seat.joist(), movements[c], adrift);
             } else if (contact instanceof Contact.OnCarrier seat) {
                 markJoist(seat.joist(), movements[c], adrift);
-                markCarrier(seat.carrier(), movements[c] + opening - seat.gap(), adrift);
+                markCarrier(seat.carrier(), movements[c] + opening - loadings.gap(c, loadCase), adrift);
             } else if (contact instanceof Contact.OnProp prop) {
                 markCarrier(prop.carrier(), movements[c], adrift);
             }

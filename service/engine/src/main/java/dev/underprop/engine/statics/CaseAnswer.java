@@ -83,7 +83,7 @@ abstract sealed class CaseAnswer {
 
         static Whole of(Assembly assembly, ContactState state, LoadCase loadCase) {
             Loading loading = assembly.loadings().of(loadCase);
-            return new Whole(state, loading, state.respond(loading, true));
+            return new Whole(state, loading, state.respond(loading));
         }
 
         @Override

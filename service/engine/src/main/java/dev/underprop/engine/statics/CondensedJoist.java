@@ -20,7 +20,6 @@ final class CondensedJoist {
     private final int[] contacts;
     private final Support[] supports;
     private final double[] stiffness;
-    private final double[] gaps;
     private final double[] k;
     private final NodedBeam beam;
     private final double[] kvs;
@@ -34,13 +33,11 @@ final class CondensedJoist {
         double[] at = new double[n];
         this.supports = new Support[n];
         this.stiffness = new double[n];
-        this.gaps = new double[n];
         for (int i = 0; i < n; i++) {
             Contact contact = frame.contacts().get(contacts[i]);
             at[i] = place(frame, contact);
             supports[i] = support(contact);
             stiffness[i] = contact.stiffness();
-            gaps[i] = contact.gap();
             if (i > 0 && at[i] - at[i - 1] < Tolerance.SAME_PLACE) {
                 throw new IllegalArgumentException("two contacts of one joist at one place");
             }
@@ -150,10 +147,6 @@ final class CondensedJoist {
 
     double stiffness(int i) {
         return stiffness[i];
-    }
-
-    double gap(int i) {
-        return gaps[i];
     }
 
     double k(int i, int j) {

@@ -35,29 +35,45 @@ public final class ContactSolver {
     private static final double WIDE = 0.01;
 
     private final Assembly assembly;
-    private final Map<BitSet, ContactState> states = new HashMap<>();
-    private final Map<Integer, ContactState> lastOf = new HashMap<>();
-    private final BitSet fastened = new BitSet();
+    private final Props props;
+    private final Map<Closure, ContactState> states = new HashMap<>();
+    private final Map<Rules, Recall> recalls = new HashMap<>();
+    private final Rules own;
     private final int contacts;
-    private ContactState base;
-    private boolean first = true;
     private int solves;
     private int oneByOne;
 
     /**
      * @param frame the structure
-     * @param units the loads that cases combine
+     * @param units the loads and changes of gaps that cases combine
      */
     public ContactSolver(Frame frame, List<UnitLoad> units) {
-        this.assembly = new Assembly(frame, units);
-        this.contacts = frame.contacts().size();
-        BitSet start = new BitSet();
-        for (int c = 0; c < contacts; c++) {
-            Contact contact = frame.contacts().get(c);
-            fastened.set(c, contact.fastened());
-            start.set(c, contact.fastened() || contact.gap() <= 0);
+        this(new Assembly(frame, units));
+    }
+
+    private ContactSolver(Assembly assembly) {
+        this(assembly, assembly.props());
+    }
+
+    private ContactSolver(Assembly assembly, Props props) {
+        this.assembly = assembly;
+        this.props = props;
+        this.own = Rules.of(assembly.frame());
+        this.contacts = assembly.frame().contacts().size();
+    }
+
+    /**
+     * A solver of the same structure and units on props of other stiffness. Whatever does not depend on the props is
+     * shared, groups among it: a group made by either is known to both by one number.
+     *
+     * @param stiffnessByContact stiffness (N/m) of each contact that is a prop, infinite when rigid; NaN where it stays
+     *     as it is here, as it must for what is no prop
+     */
+    public ContactSolver withProps(double[] stiffnessByContact) {
+        if (stiffnessByContact.length != contacts) {
+            throw new IllegalArgumentException("a stiffness, or NaN, for every contact");
         }
-        this.base = state(start);
+        return new ContactSolver(assembly, props.with(stiffnessByContact));
     }
 
     /**
@@ -102,40 +118,83 @@ public final class ContactSolver {
         return solves;
     }
 
+    int contacts() {
+        return contacts;
+    }
+
     /** Number of cases for which the fast rule met a state again, so that the sure one took over. */
     int oneByOne() {
         return oneByOne;
     }
 
-    /**
-     * Solves one case. It is tried in the state in which the last case with the same final unit ended, then in the state
-     * of the first case solved; where neither will do, the search begins.
-     */
+    /** Solves one case by the frame's own rules: nothing absent, fastened as the frame says. */
     public Solution solve(LoadCase loadCase) {
-        int key = loadCase.size() == 0 ? -1 : loadCase.unit(loadCase.size() - 1);
-        ContactState likely = lastOf.getOrDefault(key, base);
+        return solve(loadCase, own);
+    }
+
+    /**
+     * Solves one case. It is tried in the state in which the last case by the same rules with the same final unit ended,
+     * then in the state of the first case solved by these rules; where neither will do, the search begins.
+     *
+     * @param rules which contacts are absent and which can pull
+     */
+    public Solution solve(LoadCase loadCase, Rules rules) {
+        Recall recall = recalls.computeIfAbsent(rules, this::recall);
+        ContactState base = recall.base();
+        ContactState likely = recall.likely(loadCase);
         CaseAnswer answer = ask(likely, loadCase);
-        BitSet wrong = wrong(answer, loadCase);
+        BitSet wrong = wrong(answer, loadCase, rules);
         if (!wrong.isEmpty() && likely != base) {
             answer = ask(base, loadCase);
-            wrong = wrong(answer, loadCase);
+            wrong = wrong(answer, loadCase, rules);
         }
-        Solution solution = wrong.isEmpty() ? accept(loadCase, answer, 0) : search(loadCase, answer, wrong);
+        Solution solution =
+                wrong.isEmpty() ? accept(loadCase, rules, answer, 0) : search(loadCase, rules, answer, wrong);
         if (solution.outcome() == Solution.Outcome.SETTLED) {
-            lastOf.put(key, solution.state());
-            if (first) {
-                first = false;
-                base = solution.state();
-            }
+            recall.settled(loadCase, solution.state());
         }
         return solution;
+    }
+
+    /**
+     * Solves a case that differs from a solved one by one more unit, such as a post out by its fit-up tolerance. Where the
+     * contacts stay as they are this costs one addition and one verification, and {@link Solution#changes} is 0;
+     * otherwise the search begins from them.
+     *
+     * @param from a solution of this solver, or of one that shares its assembly
+     * @param unit the unit added
+     * @param factor its factor
+     * @param rules which contacts are absent and which can pull
+     */
+    public Solution shifted(Solution from, int unit, double factor, Rules rules) {
+        LoadCase loadCase = from.loadCase().with(unit, factor);
+        CaseAnswer answer = ask(state(start(from.state().closed(), rules)), loadCase);
+        BitSet wrong = wrong(answer, loadCase, rules);
+        return wrong.isEmpty() ? accept(loadCase, rules, answer, 0) : search(loadCase, rules, answer, wrong);
+    }
+
+    private Recall recall(Rules rules) {
+        BitSet touching = new BitSet();
+        for (int c = 0; c < contacts; c++) {
+            touching.set(c, assembly.frame().contacts().get(c).gap() <= 0);
+        }
+        return new Recall(state(start(touching, rules)));
+    }
+
+    /** A state to begin from: the given contacts and all fastened ones closed, those that are absent not. */
+    private Closure start(BitSet closed, Rules rules) {
+        BitSet start = (BitSet) closed.clone();
+        for (int c = 0; c < contacts; c++) {
+            start.set(c, !rules.isAbsent(c) && (start.get(c) || rules.canPull(c)));
+        }
+        return assembly.closure(start, rules);
     }
 
     private CaseAnswer ask(ContactState state, LoadCase loadCase) {
         return CaseAnswer.of(assembly, state, loadCase);
     }
 
-    private Solution search(LoadCase loadCase, CaseAnswer from, BitSet firstWrong) {
+    private Solution search(LoadCase loadCase, Rules rules, CaseAnswer from, BitSet firstWrong) {
         CaseAnswer answer = from;
         BitSet wrong = firstWrong;
         Set<BitSet> seen = new HashSet<>();
@@ -143,65 +202,70 @@ public final class ContactSolver {
         while (changes < FAST_CHANGES && seen.add(answer.state().closed())) {
             BitSet next = (BitSet) answer.state().closed().clone();
             next.xor(wrong);
-            answer = ask(state(next), loadCase);
+            answer = ask(state(answer.state().closure().with(next)), loadCase);
             changes++;
-            wrong = wrong(answer, loadCase);
+            wrong = wrong(answer, loadCase, rules);
             if (wrong.isEmpty()) {
-                return accept(loadCase, answer, changes);
+                return accept(loadCase, rules, answer, changes);
             }
         }
-        return searchOneByOne(loadCase, answer.state().closed(), changes);
+        return searchOneByOne(loadCase, rules, answer.state().closure(), changes);
     }
 
-    private Solution searchOneByOne(LoadCase loadCase, BitSet from, int before) {
+    private Solution searchOneByOne(LoadCase loadCase, Rules rules, Closure from, int before) {
         oneByOne++;
-        BitSet closed = (BitSet) from.clone();
+        Closure closure = from;
         int bound = 200 + 40 * contacts;
         for (int changes = before + 1; changes <= bound; changes++) {
-            CaseAnswer held = ask(ContactState.onWeakSprings(assembly, closed), loadCase);
+            CaseAnswer held = ask(ContactState.onWeakSprings(assembly, props, closure), loadCase);
             solves++;
-            BitSet wrong = wrong(held, loadCase);
+            BitSet wrong = wrong(held, loadCase, rules);
             if (wrong.isEmpty()) {
-                return judge(loadCase, held, changes);
+                return judge(loadCase, rules, held, changes);
             }
-            closed.flip(wrong.nextSetBit(0));
+            BitSet next = (BitSet) closure.closed().clone();
+            next.flip(wrong.nextSetBit(0));
+            closure = closure.with(next);
         }
-        CaseAnswer last = ask(state(closed), loadCase);
+        CaseAnswer last = ask(state(closure), loadCase);
         return new Solution(
-                Solution.Outcome.NOT_SETTLED, loadCase, last, last.state().loose(), bound);
+                Solution.Outcome.NOT_SETTLED,
+                loadCase,
+                rules,
+                last,
+                last.state().loose(),
+                bound);
     }
 
     /** What contacts that agree on weak springs mean for the true structure. */
-    private Solution judge(LoadCase loadCase, CaseAnswer held, int changes) {
-        CaseAnswer answer = ask(state(held.state().closed()), loadCase);
-        if (wrong(answer, loadCase).isEmpty()) {
-            return accept(loadCase, answer, changes);
+    private Solution judge(LoadCase loadCase, Rules rules, CaseAnswer held, int changes) {
+        CaseAnswer answer = ask(state(held.state().closure()), loadCase);
+        if (wrong(answer, loadCase, rules).isEmpty()) {
+            return accept(loadCase, rules, answer, changes);
         }
         BitSet loose = answer.state().loose();
         if (loose.isEmpty()) {
-            loose = assembly.adrift(
-                    held.movements(), held.values(), held.state().closed());
+            loose = assembly.adrift(held, loadCase, rules);
         }
         Solution.Outcome outcome = loose.isEmpty() ? Solution.Outcome.NOT_SETTLED : Solution.Outcome.MECHANISM;
-        return new Solution(outcome, loadCase, answer, loose, changes);
+        return new Solution(outcome, loadCase, rules, answer, loose, changes);
     }
 
-    private Solution accept(LoadCase loadCase, CaseAnswer answer, int changes) {
+    private Solution accept(LoadCase loadCase, Rules rules, CaseAnswer answer, int changes) {
         BitSet loose = answer.state().loose();
-        if (loose.isEmpty() && far(loadCase, answer)) {
-            loose = assembly.adrift(
-                    answer.movements(), answer.values(), answer.state().closed());
+        if (loose.isEmpty() && far(loadCase, rules, answer)) {
+            loose = assembly.adrift(answer, loadCase, rules);
         }
         Solution.Outcome outcome = loose.isEmpty() ? Solution.Outcome.SETTLED : Solution.Outcome.MECHANISM;
-        return new Solution(outcome, loadCase, answer, loose, changes);
+        return new Solution(outcome, loadCase, rules, answer, loose, changes);
     }
 
     /** Whether forces or openings are so large that some member may have gone adrift: a cheap look before the full one. */
-    private boolean far(LoadCase loadCase, CaseAnswer answer) {
+    private boolean far(LoadCase loadCase, Rules rules, CaseAnswer answer) {
         double most = LEVERAGE * total(loadCase);
         for (int c = 0; c < contacts; c++) {
             double bound = answer.state().pressing(c) ? most : WIDE * assembly.shortest();
-            if (Math.abs(answer.values()[c]) > bound) {
+            if (Math.abs(answer.values()[c]) > bound && !rules.isAbsent(c)) {
                 return true;
             }
         }
@@ -216,38 +280,46 @@ public final class ContactSolver {
         return total;
     }
 
-    private ContactState state(BitSet closed) {
-        ContactState known = states.get(closed);
+    private ContactState state(Closure closure) {
+        ContactState known = states.get(closure);
         if (known == null) {
-            known = new ContactState(assembly, closed);
-            states.put(known.closed(), known);
+            known = new ContactState(assembly, props, closure);
+            states.put(closure, known);
             solves++;
         }
         return known;
     }
 
-    private BitSet wrong(CaseAnswer answer, LoadCase loadCase) {
+    private BitSet wrong(CaseAnswer answer, LoadCase loadCase, Rules rules) {
         double[] values = answer.values();
-        double largest = largestOpening(answer);
-        double pull = -Tolerance.TENSION * total(loadCase) * Math.max(1, largest / assembly.longest());
+        double largest = 0;
+        double strongest = 0;
+        for (int c = 0; c < contacts; c++) {
+            if (answer.state().pressing(c)) {
+                strongest = Math.max(strongest, Math.abs(values[c]));
+            } else if (!rules.isAbsent(c)) {
+                largest = Math.max(largest, Math.abs(values[c]));
+            }
+        }
+        double pull = -pull(loadCase, strongest) * Math.max(1, largest / assembly.longest());
         double overlap = -Tolerance.PENETRATION_FLOOR - Tolerance.PENETRATION * largest;
         BitSet wrong = new BitSet();
         for (int c = 0; c < contacts; c++) {
-            boolean bad = answer.state().pressing(c) ? values[c] < pull && !fastened.get(c) : values[c] < overlap;
-            if (bad || Double.isNaN(values[c])) {
+            boolean bad = answer.state().pressing(c) ? values[c] < pull && !rules.canPull(c) : values[c] < overlap;
+            if ((bad || Double.isNaN(values[c])) && !rules.isAbsent(c)) {
                 wrong.set(c);
             }
         }
         return wrong;
     }
 
-    private double largestOpening(CaseAnswer answer) {
-        double largest = 0;
-        for (int c = 0; c < contacts; c++) {
-            if (!answer.state().pressing(c)) {
-                largest = Math.max(largest, Math.abs(answer.values()[c]));
-            }
+    /** Tension that counts as none (N). Where gaps and lifts act the forces need not be of the size of the loads. */
+    private double pull(LoadCase loadCase, double strongest) {
+        double total = total(loadCase);
+        if (!assembly.loadings().offset(loadCase)) {
+            return Tolerance.TENSION * total;
         }
-        return largest;
+        double load = Math.max(total, Tolerance.LIGHT * assembly.loadings().heaviest());
+        return Math.max(Tolerance.TENSION * load, Tolerance.TENSION * Tolerance.FAR_BELOW * strongest);
     }
 }

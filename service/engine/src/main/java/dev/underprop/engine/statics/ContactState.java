@@ -45,7 +45,8 @@ final class ContactState {
     private static final int NO_GROUP = -1;
 
     private final Assembly assembly;
-    private final BitSet closed;
+    private final Props props;
+    private final Closure closure;
     private final boolean[] pressing;
     private final JoistReduction[] joists;
     private Bands matrix;
@@ -66,24 +67,26 @@ final class ContactState {
     static final double WEAK = 1e-9;
 
     /** The true structure; where it is loose, on weak springs, so that the way it goes can be seen. */
-    ContactState(Assembly assembly, BitSet closed) {
-        this(assembly, closed, assembly.loose(closed));
+    ContactState(Assembly assembly, Props props, Closure closure) {
+        this(assembly, props, closure, assembly.loose(closure));
     }
 
-    private ContactState(Assembly assembly, BitSet closed, BitSet loose) {
-        this(assembly, closed, loose, loose.isEmpty() ? 0 : WEAK);
+    private ContactState(Assembly assembly, Props props, Closure closure, BitSet loose) {
+        this(assembly, props, closure, loose, loose.isEmpty() ? 0 : WEAK);
     }
 
     /** The structure on weak springs, whether they are needed or not. */
-    static ContactState onWeakSprings(Assembly assembly, BitSet closed) {
-        return new ContactState(assembly, closed, new BitSet(), WEAK);
+    static ContactState onWeakSprings(Assembly assembly, Props props, Closure closure) {
+        return new ContactState(assembly, props, closure, new BitSet(), WEAK);
     }
 
-    private ContactState(Assembly assembly, BitSet closed, BitSet loose, double regular) {
+    private ContactState(Assembly assembly, Props props, Closure closure, BitSet loose, double regular) {
+        BitSet closed = closure.closed();
+        this.props = props;
+        this.closure = closure;
         this.loose = loose;
         this.weak = regular * assembly.scale();
         this.assembly = assembly;
-        this.closed = (BitSet) closed.clone();
         this.pressing = new boolean[assembly.frame().contacts().size()];
         for (int c = 0; c < pressing.length; c++) {
             pressing[c] = closed.get(c);
@@ -116,11 +119,13 @@ final class ContactState {
     }
 
     private void factorise() {
-        List<Contact> contacts = assembly.frame().contacts();
-        for (int c = 0; c < contacts.size(); c++) {
-            if (contacts.get(c) instanceof Contact.OnProp prop && pressing[c] && rigid(prop)) {
-                matrix.prescribe(2 * assembly.node(c));
+        for (int i = 0; i < props.count(); i++) {
+            if (pressing[props.contact(i)] && props.rigid(i)) {
+                matrix.prescribe(props.freedom(i));
             }
+        }
+        for (int freedom : assembly.freedomsOf(closure.away())) {
+            matrix.prescribe(freedom);
         }
         matrix.factor(assembly.scale());
     }
@@ -150,10 +155,9 @@ final class ContactState {
     }
 
     private void addProps(Bands stiffness) {
-        List<Contact> contacts = assembly.frame().contacts();
-        for (int c = 0; c < contacts.size(); c++) {
-            if (contacts.get(c) instanceof Contact.OnProp prop && pressing[c] && !rigid(prop)) {
-                stiffness.add(2 * assembly.node(c), 2 * assembly.node(c), prop.stiffness());
+        for (int i = 0; i < props.count(); i++) {
+            if (pressing[props.contact(i)] && !props.rigid(i)) {
+                stiffness.add(props.freedom(i), props.freedom(i), props.stiffness(i));
             }
         }
         for (int i = 0; weak > 0 && i < assembly.freedoms(); i += 2) {
@@ -161,16 +165,16 @@ final class ContactState {
         }
     }
 
-    private static boolean rigid(Contact.OnProp prop) {
-        return Double.isInfinite(prop.stiffness());
-    }
-
     boolean pressing(int contact) {
         return pressing[contact];
     }
 
     BitSet closed() {
-        return closed;
+        return closure.closed();
+    }
+
+    Closure closure() {
+        return closure;
     }
 
     /** Number of the unit that stands for the gaps and lifts themselves; it always acts, once. */
@@ -202,7 +206,7 @@ final class ContactState {
             if (unit != answeredGroup) {
                 answerOfGroup = assembly.loadings().smallGroup(unit)
                         ? Response.sum(assembly.loadings().group(unit), this::response)
-                        : respond(assembly.loadings().of(unit), false);
+                        : respond(assembly.loadings().of(unit));
                 answeredGroup = unit;
             }
             return answerOfGroup;
@@ -210,8 +214,7 @@ final class ContactState {
         if (unit < responses.size() && responses.get(unit) != Response.NONE) {
             return responses.get(unit);
         }
-        Response response = respond(
-                assembly.loadings().of(unit), unit == assembly.loadings().units());
+        Response response = respond(assembly.loadings().of(unit));
         while (responses.size() <= unit) {
             responses.add(Response.NONE);
         }
@@ -259,36 +262,34 @@ final class ContactState {
 
     /** Writes the row of a loading whose forces at the contacts are known. */
     void writeRow(Loading loading, double[] values, double[] row) {
-        assembly.layout().write(loading, pressing, values, supports, row);
+        assembly.layout().write(loading, closure.away(), pressing, values, supports, row);
     }
 
-    /**
-     * Answers for a loading.
-     *
-     * @param offsets whether the gaps and lifts act with it
-     */
-    Response respond(Loading loading, boolean offsets) {
+    /** Answers for a loading. */
+    Response respond(Loading loading) {
         double[][] held = new double[joists.length][];
+        double[][] gaps = new double[joists.length][];
         double[] moves = loading.onCarriers().clone();
         double[] movesLow = new double[moves.length];
         for (int j = 0; j < joists.length; j++) {
             double[] load = loading.onJoist(j);
-            held[j] = joists[j].freeDeflections(load, offsets);
+            gaps[j] = gapsOf(assembly.joists().get(j), loading);
+            held[j] = joists[j].freeDeflections(load, gaps[j]);
             for (int t = 0; t < joists[j].ties(); t++) {
                 int c = assembly.joists().get(j).contact(joists[j].tie(t));
-                moves[2 * assembly.node(c)] += joists[j].heldForce(t, load, held[j], offsets);
+                moves[2 * assembly.node(c)] += joists[j].heldForce(t, load, held[j], gaps[j]);
             }
         }
-        solveCarriers(moves, movesLow, offsets);
+        solveCarriers(moves, movesLow, loading);
         if (!twofold && !assembly.roundingIsSmall(loading, moves)) {
             keepMoreDigits();
-            return respond(loading, offsets);
+            return respond(loading);
         }
         double[] value = new double[pressing.length];
         double[] movement = new double[value.length];
         double[] residual = loading.onCarriers().clone();
         for (int j = 0; j < joists.length; j++) {
-            recoverJoist(j, loading.onJoist(j), offsets, held[j], moves, value, movement, residual);
+            recoverJoist(j, loading.onJoist(j), gaps[j], held[j], moves, value, movement, residual);
         }
         if (twofold) {
             assembly.bending().subtractForces(moves, movesLow, residual);
@@ -298,33 +299,45 @@ final class ContactState {
         for (int i = 0; i < residual.length; i += 2) {
             residual[i] -= weak * moves[i];
         }
-        recoverProps(offsets, moves, residual, value, movement);
+        recoverProps(loading.gaps(), moves, residual, value, movement);
         return new Response(value, movement);
     }
 
+    private static double[] gapsOf(CondensedJoist joist, Loading loading) {
+        if (!loading.offset()) {
+            return NOT_YET;
+        }
+        double[] gaps = new double[joist.size()];
+        for (int i = 0; i < gaps.length; i++) {
+            gaps[i] = loading.gaps()[joist.contact(i)];
+        }
+        return gaps;
+    }
+
     /** Takes nodal loads, gives nodal movements; the second array holds the low parts. */
-    private void solveCarriers(double[] nodal, double[] nodalLow, boolean offsets) {
-        List<Contact> contacts = assembly.frame().contacts();
+    private void solveCarriers(double[] nodal, double[] nodalLow, Loading loading) {
+        double[] gaps = loading.gaps();
         double[] prescribed = new double[nodal.length];
-        for (int c = 0; c < contacts.size(); c++) {
-            if (contacts.get(c) instanceof Contact.OnProp prop && pressing[c]) {
-                int node = 2 * assembly.node(c);
-                if (rigid(prop)) {
-                    prescribed[node] = offsets ? prop.gap() : 0;
-                } else if (offsets) {
-                    nodal[node] += prop.stiffness() * prop.gap();
-                }
+        for (int i = 0; i < props.count(); i++) {
+            int c = props.contact(i);
+            if (pressing[c] && props.rigid(i)) {
+                prescribed[props.freedom(i)] = gaps[c];
+            } else if (pressing[c]) {
+                nodal[props.freedom(i)] += props.stiffness(i) * gaps[c];
             }
         }
-        if (offsets) {
+        if (loading.offset()) {
             unconstrained.subtractProduct(prescribed, new double[nodal.length], nodal, nodalLow);
         }
-        for (int c = 0; c < contacts.size(); c++) {
-            if (contacts.get(c) instanceof Contact.OnProp prop && pressing[c] && rigid(prop)) {
-                int node = 2 * assembly.node(c);
-                nodal[node] = prescribed[node];
-                nodalLow[node] = 0;
+        for (int i = 0; i < props.count(); i++) {
+            if (pressing[props.contact(i)] && props.rigid(i)) {
+                nodal[props.freedom(i)] = prescribed[props.freedom(i)];
+                nodalLow[props.freedom(i)] = 0;
             }
+        }
+        for (int freedom : assembly.freedomsOf(closure.away())) {
+            nodal[freedom] = 0;
+            nodalLow[freedom] = 0;
         }
         matrix.solve(nodal, nodalLow);
     }
@@ -332,7 +345,7 @@ final class ContactState {
     private void recoverJoist(
             int j,
             double[] load,
-            boolean offsets,
+            double[] gaps,
             double[] held,
             double[] moves,
             double[] value,
@@ -347,32 +360,29 @@ final class ContactState {
             int node = assembly.node(joist.contact(i));
             carrier[i] = node < 0 ? 0 : moves[2 * node];
         }
-        joists[j].recover(load, held, carrier, offsets, deflection, force);
+        joists[j].recover(load, held, carrier, gaps, deflection, force);
         for (int i = 0; i < n; i++) {
             int c = joist.contact(i);
             int node = assembly.node(c);
             movement[c] = deflection[i];
-            value[c] = pressing[c] ? force[i] : carrier[i] + (offsets ? joist.gap(i) : 0) - deflection[i];
+            value[c] = pressing[c] ? force[i] : carrier[i] + (gaps.length > 0 ? gaps[i] : 0) - deflection[i];
             if (node >= 0) {
                 residual[2 * node] += force[i];
             }
         }
     }
 
-    private void recoverProps(boolean offsets, double[] moves, double[] residual, double[] value, double[] movement) {
-        List<Contact> contacts = assembly.frame().contacts();
-        for (int c = 0; c < contacts.size(); c++) {
-            if (contacts.get(c) instanceof Contact.OnProp prop) {
-                int node = 2 * assembly.node(c);
-                double gap = offsets ? prop.gap() : 0;
-                movement[c] = moves[node];
-                if (!pressing[c]) {
-                    value[c] = gap - moves[node];
-                } else if (rigid(prop)) {
-                    value[c] = residual[node];
-                } else {
-                    value[c] = prop.stiffness() * (moves[node] - gap);
-                }
+    private void recoverProps(double[] gaps, double[] moves, double[] residual, double[] value, double[] movement) {
+        for (int i = 0; i < props.count(); i++) {
+            int c = props.contact(i);
+            int freedom = props.freedom(i);
+            movement[c] = moves[freedom];
+            if (!pressing[c]) {
+                value[c] = gaps[c] - moves[freedom];
+            } else if (props.rigid(i)) {
+                value[c] = residual[freedom];
+            } else {
+                value[c] = props.stiffness(i) * (moves[freedom] - gaps[c]);
             }
         }
     }

@@ -1,6 +1,7 @@
 package dev.underprop.engine.statics;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 
@@ -16,9 +17,11 @@ final class FieldLayout {
     private final List<Deflections> deflections = new ArrayList<>();
     private final int[] base;
     private final int size;
+    private final int joists;
 
     FieldLayout(Frame frame, Pieces pieces) {
         this.base = new int[frame.members()];
+        this.joists = frame.joists().size();
         int next = 0;
         for (int m = 0; m < base.length; m++) {
             Stations stations = new Stations(frame, pieces, m);
@@ -51,10 +54,14 @@ final class FieldLayout {
         return supports;
     }
 
-    /** Writes the row of a loading in one contact state. */
-    void write(Loading loading, boolean[] pressing, double[] values, int[][] supports, double[] row) {
+    /** Writes the row of a loading in one contact state; that of a carrier that is away is zero. */
+    void write(Loading loading, BitSet away, boolean[] pressing, double[] values, int[][] supports, double[] row) {
         for (int m = 0; m < base.length; m++) {
             Stations stations = members.get(m);
+            if (m >= joists && away.get(m - joists)) {
+                Arrays.fill(row, base[m], base[m] + 3 * stations.count() + stations.samples().length, 0);
+                continue;
+            }
             stations.fill(loading.uniform(m), loading.point(m), pressing, values, row, base[m]);
             diagrams.get(m).view(row);
             deflections.get(m).sample(supports[m], row, base[m] + 3 * stations.count());

@@ -98,16 +98,16 @@ final class JoistReduction {
         return offered[i * tied.length + j];
     }
 
-    /** Deflections of the free contacts with the ties held at zero; gaps act only in the offsets unit. */
-    double[] freeDeflections(double[] load, boolean offsets) {
+    /** Deflections of the free contacts with the ties held at zero; load and gaps at each contact, empty when none. */
+    double[] freeDeflections(double[] load, double[] gaps) {
         double[] b = new double[free.length];
         for (int e = 0; e < free.length; e++) {
             int i = free[e];
             b[e] = load.length == 0 ? 0 : load[i];
-            if (offsets) {
-                b[e] += closed[i] ? joist.stiffness(i) * joist.gap(i) : 0;
+            if (gaps.length > 0) {
+                b[e] += closed[i] ? joist.stiffness(i) * gaps[i] : 0;
                 for (int p : prescribed) {
-                    b[e] -= k(i, p) * joist.gap(p);
+                    b[e] -= k(i, p) * gaps[p];
                 }
             }
         }
@@ -116,18 +116,18 @@ final class JoistReduction {
     }
 
     /** Force (N) on the t-th tie's carrier when that carrier stands still at zero deflection. */
-    double heldForce(int t, double[] load, double[] freeDeflections, boolean offsets) {
+    double heldForce(int t, double[] load, double[] freeDeflections, double[] gaps) {
         int i = tied[t];
         double force = load.length == 0 ? 0 : load[i];
         for (int e = 0; e < free.length; e++) {
             force -= k(i, free[e]) * freeDeflections[e];
         }
-        if (offsets) {
+        if (gaps.length > 0) {
             for (int p : prescribed) {
-                force -= k(i, p) * joist.gap(p);
+                force -= k(i, p) * gaps[p];
             }
             for (int u = 0; u < tied.length; u++) {
-                force -= offered(t, u) * joist.gap(tied[u]);
+                force -= offered(t, u) * gaps[tied[u]];
             }
         }
         return force;
@@ -144,14 +144,15 @@ final class JoistReduction {
             double[] load,
             double[] freeDeflections,
             double[] carrier,
-            boolean offsets,
+            double[] gaps,
             double[] deflection,
             double[] force) {
+        boolean offsets = gaps.length > 0;
         for (int p : prescribed) {
-            deflection[p] = offsets ? joist.gap(p) : 0;
+            deflection[p] = offsets ? gaps[p] : 0;
         }
         for (int i : tied) {
-            deflection[i] = carrier[i] + (offsets ? joist.gap(i) : 0);
+            deflection[i] = carrier[i] + (offsets ? gaps[i] : 0);
         }
         for (int e = 0; e < free.length; e++) {
             double v = freeDeflections[e];
@@ -161,7 +162,7 @@ final class JoistReduction {
             deflection[free[e]] = v;
         }
         for (int i : free) {
-            force[i] = closed[i] ? joist.stiffness(i) * (deflection[i] - (offsets ? joist.gap(i) : 0)) : 0;
+            force[i] = closed[i] ? joist.stiffness(i) * (deflection[i] - (offsets ? gaps[i] : 0)) : 0;
         }
         recoverReactions(prescribed, load, deflection, force);
         recoverReactions(tied, load, deflection, force);

@@ -1,5 +1,7 @@
 package dev.underprop.engine.statics;
 
+import java.util.Arrays;
+
 /**
  * A case: which unit loads act, and by what factor.
  *
@@ -19,6 +21,15 @@ public record LoadCase(int[] units, double[] factors) {
         }
         units = units.clone();
         factors = factors.clone();
+    }
+
+    /** This case with one more unit acting, after the others. */
+    public LoadCase with(int unit, double factor) {
+        int[] more = Arrays.copyOf(units, units.length + 1);
+        double[] with = Arrays.copyOf(factors, more.length);
+        more[units.length] = unit;
+        with[units.length] = factor;
+        return new LoadCase(more, with);
     }
 
     /** How many units act. */

@@ -12,10 +12,13 @@ final class Loading {
     private final double[] onCarriers;
     private final double[][] uniform;
     private final double[][] point;
+    private final double[] gaps;
+    private boolean offset;
     private double total;
 
     /** Nothing yet. */
-    Loading(int joists, int members, int freedoms) {
+    Loading(int joists, int members, int freedoms, int contacts) {
+        this.gaps = new double[contacts];
         this.onJoists = new double[joists][];
         this.onCarriers = new double[freedoms];
         this.uniform = new double[members][];
@@ -26,7 +29,7 @@ final class Loading {
     }
 
     private Loading alike() {
-        return new Loading(onJoists.length, uniform.length, onCarriers.length);
+        return new Loading(onJoists.length, uniform.length, onCarriers.length, gaps.length);
     }
 
     /** Sum of loadings times factors. */
@@ -44,6 +47,10 @@ final class Loading {
         addLists(more.onJoists, factor, onJoists);
         addLists(more.uniform, factor, uniform);
         addLists(more.point, factor, point);
+        if (more.offset) {
+            offset = true;
+            addScaled(more.gaps, factor, gaps);
+        }
     }
 
     private static void addLists(double[][] from, double factor, double[][] to) {
@@ -65,6 +72,11 @@ final class Loading {
         total += Math.abs(force);
     }
 
+    void addGap(int contact, double size) {
+        offset = true;
+        gaps[contact] += size;
+    }
+
     void setOnJoist(int joist, double[] atContacts) {
         onJoists[joist] = atContacts;
     }
@@ -77,6 +89,16 @@ final class Loading {
     /** Sum of the magnitudes of all loads (N). */
     double total() {
         return total;
+    }
+
+    /** Clear space at each contact (m), or the change of it; all zero where {@link #offset} is false. */
+    double[] gaps() {
+        return gaps;
+    }
+
+    /** Whether any clear space is given or changed. */
+    boolean offset() {
+        return offset;
     }
 
     /** Force at each contact of a joist (N); empty when the joist carries nothing. */

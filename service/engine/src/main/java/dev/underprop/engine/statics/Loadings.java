@@ -17,7 +17,8 @@ final class Loadings {
     private final double heaviest;
     private final List<int[]> groups = new ArrayList<>();
     private final List<Double> groupTotals = new ArrayList<>();
-    private final Loading notSummed = new Loading(0, 0, 0);
+    private final List<Boolean> groupOffset = new ArrayList<>();
+    private final Loading notSummed = new Loading(0, 0, 0, 0);
 
     Loadings(
             Frame frame,
@@ -27,8 +28,9 @@ final class Loadings {
             CarrierNodes nodes,
             FieldLayout layout) {
         for (UnitLoad unit : unitLoads) {
-            Loading loading = new Loading(joists.size(), frame.members(), 2 * nodes.count());
+            Loading loading = nothing(frame, nodes);
             unit.pieces().forEach(piece -> loading.addTotal(piece.total()));
+            unit.offsets().forEach(offset -> addOffset(frame, offset, loading));
             loadings.add(loading);
         }
         this.units = loadings.size();
@@ -48,7 +50,31 @@ final class Loadings {
             most = Math.max(most, loading.total());
         }
         this.heaviest = most;
-        loadings.add(new Loading(joists.size(), frame.members(), 2 * nodes.count()));
+        loadings.add(ownGaps(frame, nothing(frame, nodes)));
+    }
+
+    private static Loading nothing(Frame frame, CarrierNodes nodes) {
+        return new Loading(
+                frame.joists().size(),
+                frame.members(),
+                2 * nodes.count(),
+                frame.contacts().size());
+    }
+
+    private static void addOffset(Frame frame, UnitLoad.Offset offset, Loading loading) {
+        if (offset.contact() >= frame.contacts().size()) {
+            throw new IllegalArgumentException("an offset at a contact that is not in the frame");
+        }
+        loading.addGap(offset.contact(), offset.size());
+    }
+
+    private static Loading ownGaps(Frame frame, Loading gaps) {
+        for (int c = 0; c < frame.contacts().size(); c++) {
+            if (frame.contacts().get(c).gap() != 0) {
+                gaps.addGap(c, frame.contacts().get(c).gap());
+            }
+        }
+        return gaps;
     }
 
     private void addCarrier(Frame frame, int carrier, List<Pieces.OnMember> on, CarrierNodes nodes) {
@@ -106,23 +132,52 @@ final class Loadings {
         return loadings.get(unit);
     }
 
-    /** What a whole case puts on the structure. */
+    /** What a whole case puts on the structure, the frame's own gaps among it. */
     Loading of(LoadCase loadCase) {
-        Loading[] parts = new Loading[loadCase.size()];
+        Loading[] parts = new Loading[1 + loadCase.size()];
         double[] factors = new double[parts.length];
-        for (int i = 0; i < parts.length; i++) {
-            parts[i] = of(loadCase.unit(i));
-            factors[i] = loadCase.factor(i);
+        parts[0] = loadings.get(units);
+        factors[0] = 1;
+        for (int i = 1; i < parts.length; i++) {
+            parts[i] = of(loadCase.unit(i - 1));
+            factors[i] = loadCase.factor(i - 1);
         }
-        return parts.length == 0 ? loadings.get(units) : Loading.sum(parts, factors);
+        return Loading.sum(parts, factors);
+    }
+
+    /** Clear space that a case leaves at a contact before anything bends (m). */
+    double gap(int contact, LoadCase loadCase) {
+        double gap = loadings.get(units).gaps()[contact];
+        for (int i = 0; i < loadCase.size(); i++) {
+            gap += loadCase.factor(i) * of(loadCase.unit(i)).gaps()[contact];
+        }
+        return gap;
+    }
+
+    /** Whether any gap or lift acts in a case. */
+    boolean offset(LoadCase loadCase) {
+        boolean offset = loadings.get(units).offset();
+        for (int i = 0; i < loadCase.size(); i++) {
+            offset |= offset(loadCase.unit(i));
+        }
+        return offset;
+    }
+
+    private boolean offset(int unit) {
+        return isGroup(unit)
+                ? groupOffset.get(unit - units - 1)
+                : loadings.get(unit).offset();
     }
 
     /** Makes a group of units that act together at full value; answers with its number as a unit. */
     int addGroup(int[] members) {
         double total = 0;
+        boolean offset = false;
         for (int member : members) {
             total += loadings.get(member).total();
+            offset |= loadings.get(member).offset();
         }
+        groupOffset.add(offset);
         groups.add(members.clone());
         groupTotals.add(total);
         loadings.add(notSummed);

@@ -22,13 +22,15 @@ public final class Solution {
 
     private final Outcome outcome;
     private final LoadCase loadCase;
+    private final Rules rules;
     private final ContactState state;
     private final CaseAnswer answer;
     private final BitSet loose;
     private final double[] values;
     private final int changes;
 
-    Solution(Outcome outcome, LoadCase loadCase, CaseAnswer answer, BitSet loose, int changes) {
+    Solution(Outcome outcome, LoadCase loadCase, Rules rules, CaseAnswer answer, BitSet loose, int changes) {
+        this.rules = rules;
         this.outcome = outcome;
         this.loadCase = loadCase;
         this.answer = answer;
@@ -46,12 +48,20 @@ public final class Solution {
         return loadCase;
     }
 
+    /** The rules by which the case was solved. */
+    public Rules rules() {
+        return rules;
+    }
+
     /** Force at a contact (N), compression positive; 0 where open. */
     public double force(int contact) {
         return state.pressing(contact) ? values[contact] : 0;
     }
 
-    /** Clear space at a contact (m); 0 where closed. */
+    /**
+     * Clear space at a contact (m); 0 where closed. At an absent contact the distance between the place where it would
+     * touch and what it would carry, which may be negative.
+     */
     public double opening(int contact) {
         return state.pressing(contact) ? 0 : values[contact];
     }

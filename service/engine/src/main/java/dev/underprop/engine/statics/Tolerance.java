@@ -15,6 +15,12 @@ final class Tolerance {
      */
     static final double TENSION = 1e-9;
 
+    /**
+     * Where gaps or lifts act, a case counts as weighing at least this part of the heaviest unit: answers to gaps are
+     * rounded as if that unit acted, so a lift without load must not be held to zero.
+     */
+    static final double LIGHT = 0.1;
+
     /** Penetration smaller than this part of the largest movement counts as none. */
     static final double PENETRATION = 1e-9;
 

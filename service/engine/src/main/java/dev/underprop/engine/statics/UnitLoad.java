@@ -3,15 +3,43 @@ package dev.underprop.engine.statics;
 import java.util.List;
 
 /**
- * Loads that always act together, at full value; a case combines unit loads by factors.
+ * Loads and changes of clear space that always act together, at full value; a case combines units by factors. Within one
+ * contact state the answer to a changed gap is linear, as that to a load is.
  *
  * @param name what it is, for messages
  * @param pieces the loads
+ * @param offsets changes of the clear space at contacts, added to the frame's own, which always act once; two at one
+ *     contact add up
  */
-public record UnitLoad(String name, List<Piece> pieces) {
+public record UnitLoad(String name, List<Piece> pieces, List<Offset> offsets) {
 
     public UnitLoad {
         pieces = List.copyOf(pieces);
+        offsets = List.copyOf(offsets);
+    }
+
+    /** Loads alone. */
+    public UnitLoad(String name, List<Piece> pieces) {
+        this(name, pieces, List.of());
+    }
+
+    /** Sum of the magnitudes of the loads (N); 0 where only gaps change. */
+    public double total() {
+        return pieces.stream().mapToDouble(piece -> Math.abs(piece.total())).sum();
+    }
+
+    /**
+     * A change of the clear space at one contact.
+     *
+     * @param contact contact number, as in {@link Frame}
+     * @param size (m); positive opens, negative closes or lifts
+     */
+    public record Offset(int contact, double size) {
+        public Offset {
+            if (contact < 0 || !Double.isFinite(size)) {
+                throw new IllegalArgumentException("an offset needs a contact and a finite size");
+            }
+        }
     }
 
     /** One load on one member; members are numbered as in {@link Frame}. */

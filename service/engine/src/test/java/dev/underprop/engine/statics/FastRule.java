@@ -21,10 +21,14 @@ final class FastRule {
         BitSet wrong;
         do {
             path.add((BitSet) closed.clone());
-            wrong = wrong(contacts, new ContactState(assembly, closed), loadCase);
+            wrong = wrong(contacts, state(assembly, closed), loadCase);
             closed.xor(wrong);
         } while (!wrong.isEmpty() && !path.contains(closed));
         return path;
+    }
+
+    private static ContactState state(Assembly assembly, BitSet closed) {
+        return new ContactState(assembly, assembly.props(), new Closure((BitSet) closed.clone(), new BitSet()));
     }
 
     private static BitSet wrong(List<Contact> contacts, ContactState state, LoadCase loadCase) {

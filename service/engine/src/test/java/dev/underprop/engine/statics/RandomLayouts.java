@@ -11,31 +11,41 @@ final class RandomLayouts {
     static final double SIXTEENTH = 0.0254 / 16;
 
     private final Random random;
+    private final boolean girders;
     private final boolean offsets;
     private final boolean mixed;
     private final List<Frame.Joist> joists = new ArrayList<>();
     private final List<Frame.Carrier> carriers = new ArrayList<>();
     private final List<Contact> contacts = new ArrayList<>();
 
-    private RandomLayouts(long seed, boolean mayHaveOffsets) {
+    private RandomLayouts(long seed, boolean mayHaveOffsets, boolean girders) {
         this.random = new Random(seed);
+        this.girders = girders;
         this.offsets = random.nextDouble() < 0.6 && mayHaveOffsets;
         this.mixed = random.nextDouble() < 0.4;
     }
 
     /** A layout that may have gaps and lifts. */
     static Layout of(long seed) {
-        return new RandomLayouts(seed, true).make(seed);
+        return new RandomLayouts(seed, true, false).make(seed);
+    }
+
+    /** As {@link #of}, with one or two girders on piers beyond the shores, some of them held down. */
+    static Layout onGirders(long seed) {
+        return new RandomLayouts(seed, true, true).make(seed);
     }
 
     /** A layout in which everything touches and nothing is lifted. */
     static Layout snug(long seed) {
-        return new RandomLayouts(seed, false).make(seed);
+        return new RandomLayouts(seed, false, false).make(seed);
     }
 
     private Layout make(long seed) {
         addJoists();
         addCarriers();
+        if (girders) {
+            addGirders();
+        }
         for (int j = 0; j < joists.size(); j++) {
             addCrossings(j);
             addBearings(j);
@@ -82,6 +92,15 @@ final class RandomLayouts {
         }
     }
 
+    private void addGirders() {
+        double last = joists.get(joists.size() - 1).x();
+        double y = carriers.get(carriers.size() - 1).y();
+        for (int g = 0; g < 1 + random.nextInt(2); g++) {
+            y = snap(Math.max(y + 0.3, between(2.4, 3)));
+            carriers.add(new Frame.Carrier(y, -snap(between(0, 0.4)), snap(last + between(0.02, 0.4)), rigidity(3e6)));
+        }
+    }
+
     private double gap() {
         double kind = random.nextDouble();
         if (!offsets || kind < 0.4) {
@@ -92,7 +111,7 @@ final class RandomLayouts {
     }
 
     private boolean fastened() {
-        return random.nextDouble() < 0.08;
+        return random.nextDouble() < (girders ? 0.25 : 0.08);
     }
 
     private double stiffness() {

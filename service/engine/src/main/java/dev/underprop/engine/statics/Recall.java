@@ -1,0 +1,46 @@
+package dev.underprop.engine.statics;
+
+import java.util.Arrays;
+
+/** Contact states in which cases by the same rules ended, to begin the next from. */
+final class Recall {
+
+    private ContactState base;
+    private boolean first = true;
+
+    /** By final unit; the first place is for cases without any. */
+    private ContactState[] lastOf = {};
+
+    Recall(ContactState base) {
+        this.base = base;
+    }
+
+    /** The state of the first case that settled, or the one guessed before. */
+    ContactState base() {
+        return base;
+    }
+
+    /** The state of the last case with the same final unit. */
+    ContactState likely(LoadCase loadCase) {
+        int place = place(loadCase);
+        return place < lastOf.length ? lastOf[place] : base;
+    }
+
+    void settled(LoadCase loadCase, ContactState state) {
+        int place = place(loadCase);
+        if (place >= lastOf.length) {
+            int known = lastOf.length;
+            lastOf = Arrays.copyOf(lastOf, place + 1);
+            Arrays.fill(lastOf, known, lastOf.length, base);
+        }
+        lastOf[place] = state;
+        if (first) {
+            first = false;
+            base = state;
+        }
+    }
+
+    private static int place(LoadCase loadCase) {
+        return loadCase.size() == 0 ? 0 : 1 + loadCase.unit(loadCase.size() - 1);
+    }
+}
