@@ -12,7 +12,9 @@ import dev.underprop.engine.statics.Solution;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** All cases of a situation in one history and stiffness, with every post in line and one at a time out of it. */
 final class SettingRun {
@@ -30,7 +32,14 @@ final class SettingRun {
     private final boolean undescribed;
     private final double[] row;
     private final double[] added;
+    private Solution inLine;
     private final List<Variant> variants = new ArrayList<>();
+    private final MemberRun.Reach[] base;
+
+    /** Reach of each post out of line by the tolerance, for the contact state met last. */
+    private final Map<Integer, FitReach> fitReach = new HashMap<>();
+
+    private record FitReach(Solution state, MemberRun.Reach[] members) {}
 
     /** Posts in line or one out of it: its numbers, and what dead load did in it. */
     private final class Variant {
@@ -65,8 +74,10 @@ final class SettingRun {
         this.solver = run.structure().solver(give);
         this.fastened = run.frame().fastened(Ties.HOLD);
         this.undescribed = fastened.stream().anyMatch(c -> run.frame().fastening(c) instanceof Fastening.Undescribed);
+        this.base = new MemberRun.Reach[run.members().size()];
         this.row = new double[solver.rowSize()];
         this.added = new double[row.length];
+        this.inLine = run.seats().dead(give, history);
     }
 
     void run() {
@@ -77,14 +88,18 @@ final class SettingRun {
             if (i == 0) {
                 run.structure().fits().forEach(fit -> variants.add(new Variant(fit, solution)));
             }
+            inLine = solution;
             take(variants.get(0), solution, one, i);
             if (one.level() != Level.STABILITY) {
-                takeFits(solution, one, i);
+                takeFits(one, i);
             }
         }
     }
 
-    private void takeFits(Solution inLine, Case one, int index) {
+    private void takeFits(Case one, int index) {
+        for (int m = 0; m < base.length; m++) {
+            base[m] = run.members().get(m).reach();
+        }
         for (int f = 1; f < variants.size() && run.stands(); f++) {
             Fit fit = variants.get(f).fit;
             Solution solution =
@@ -138,7 +153,10 @@ final class SettingRun {
         switch (one.level()) {
             case ALLOWABLE -> {
                 run.met().allowable(solution, variant.setting(ties), number);
-                noteMembers(variant, solution, one, index == 0 && ties == Ties.HOLD, number);
+                boolean deadAlone = index == 0 && ties == Ties.HOLD;
+                if (deadAlone || couldMatter(variant, solution, one)) {
+                    noteMembers(variant, solution, one, deadAlone, number);
+                }
                 if (one.everywhere() && variant.fit.isTrue() && ties == Ties.HOLD && give == Give.RIGID) {
                     run.plain(one, solution, variant.setting(ties));
                 }
@@ -146,6 +164,38 @@ final class SettingRun {
             case STRENGTH -> run.met().strength(solution, number);
             default -> run.met().stability(solution, number);
         }
+    }
+
+    /**
+     * Whether a post out of line could make some member worse than anything met. Bounds alone decide: what they cannot
+     * exclude is looked at.
+     */
+    private boolean couldMatter(Variant variant, Solution solution, Case one) {
+        Fit fit = variant.fit;
+        boolean known = !fit.isTrue() && solution.sameState(inLine) && variant.dead.sameState(variants.get(0).dead);
+        if (!known) {
+            return true;
+        }
+        FitReach more = fitReach.get(fit.unit());
+        if (more == null || !more.state().sameState(solution)) {
+            more = new FitReach(solution, reachOf(solution.unitRow(fit.unit())));
+            fitReach.put(fit.unit(), more);
+        }
+        for (int m = 0; m < base.length; m++) {
+            boolean turned = fit.factor() < 0;
+            if (run.members().get(m).couldMatter(base[m], more.members()[m], turned, one.combination())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private MemberRun.Reach[] reachOf(double[] unitRow) {
+        MemberRun.Reach[] reach = new MemberRun.Reach[base.length];
+        for (int m = 0; m < reach.length; m++) {
+            reach[m] = run.members().get(m).reachOf(unitRow);
+        }
+        return reach;
     }
 
     private void noteMembers(Variant variant, Solution solution, Case one, boolean deadAlone, int number) {

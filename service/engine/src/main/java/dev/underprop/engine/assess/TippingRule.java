@@ -67,7 +67,9 @@ final class TippingRule {
     }
 
     private boolean carries(int contact) {
-        return !frame.taken(contact, run.situation()) && run.met().everClosed(contact);
+        // What stands clear by the plan's word holds nothing until something has moved.
+        boolean clear = frame.frame().contacts().get(contact).gap() > 0;
+        return !frame.taken(contact, run.situation()) && (!clear || run.met().everClosed(contact));
     }
 
     private List<Integer> seats(int joist, int exceptCarrier) {

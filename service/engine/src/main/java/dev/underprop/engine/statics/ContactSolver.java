@@ -34,11 +34,16 @@ public final class ContactSolver {
     /** Openings beyond this part of the shortest member are looked at more closely; a floor's are millimetres. */
     private static final double WIDE = 0.01;
 
+    /** No contact is wrong; never changed. */
+    private static final BitSet NONE = new BitSet();
+
     private final Assembly assembly;
     private final Props props;
     private final Map<Closure, ContactState> states = new HashMap<>();
     private final Map<Rules, Recall> recalls = new HashMap<>();
     private final Rules own;
+    private Rules lastRules;
+    private Recall lastRecall;
     private final int contacts;
     private int solves;
     private int oneByOne;
@@ -60,6 +65,9 @@ public final class ContactSolver {
         this.props = props;
         this.own = Rules.of(assembly.frame());
         this.contacts = assembly.frame().contacts().size();
+        this.lastRules = own;
+        this.lastRecall = newRecall(own);
+        recalls.put(own, lastRecall);
     }
 
     /**
@@ -148,7 +156,7 @@ public final class ContactSolver {
      * @param rules which contacts are absent and which can pull
      */
     public Solution solve(LoadCase loadCase, Rules rules) {
-        Recall recall = recalls.computeIfAbsent(rules, this::recall);
+        Recall recall = recall(rules);
         ContactState base = recall.base();
         ContactState likely = recall.likely(loadCase);
         CaseAnswer answer = ask(likely, loadCase);
@@ -177,12 +185,23 @@ public final class ContactSolver {
      */
     public Solution shifted(Solution from, int unit, double factor, Rules rules) {
         LoadCase loadCase = from.loadCase().with(unit, factor);
-        CaseAnswer answer = ask(state(start(from.state().closed(), rules)), loadCase);
+        boolean same = from.rules() == rules && from.state().of(props);
+        CaseAnswer answer = same
+                ? from.answer().shifted(loadCase, unit, factor)
+                : ask(state(start(from.state().closed(), rules)), loadCase);
         BitSet wrong = wrong(answer, loadCase, rules);
         return wrong.isEmpty() ? accept(loadCase, rules, answer, 0) : search(loadCase, rules, answer, wrong);
     }
 
     private Recall recall(Rules rules) {
+        if (rules != lastRules) {
+            lastRecall = recalls.computeIfAbsent(rules, this::newRecall);
+            lastRules = rules;
+        }
+        return lastRecall;
+    }
+
+    private Recall newRecall(Rules rules) {
         BitSet touching = new BitSet();
         for (int c = 0; c < contacts; c++) {
             touching.set(c, assembly.frame().contacts().get(c).gap() <= 0);
@@ -312,10 +331,11 @@ public final class ContactSolver {
         }
         double pull = -pull(loadCase, strongest) * Math.max(1, largest / assembly.longest());
         double overlap = -Tolerance.PENETRATION_FLOOR - Tolerance.PENETRATION * largest;
-        BitSet wrong = new BitSet();
+        BitSet wrong = NONE;
         for (int c = 0; c < contacts; c++) {
             boolean bad = answer.state().pressing(c) ? values[c] < pull && !rules.canPull(c) : values[c] < overlap;
             if ((bad || Double.isNaN(values[c])) && !rules.isAbsent(c)) {
+                wrong = wrong == NONE ? new BitSet() : wrong;
                 wrong.set(c);
             }
         }

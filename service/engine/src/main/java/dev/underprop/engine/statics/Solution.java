@@ -98,6 +98,20 @@ public final class Solution {
         return state;
     }
 
+    CaseAnswer answer() {
+        return answer;
+    }
+
+    /** Whether another case ended with the same contacts closed on the same props. */
+    public boolean sameState(Solution other) {
+        return state == other.state;
+    }
+
+    /** Row of one unit at full value in this solution's contact state; shared, not to be changed. */
+    public double[] unitRow(int unit) {
+        return state.row(unit);
+    }
+
     /** Whether a member is held at the same places in another case. */
     public boolean sameSupports(Solution other, int member) {
         return state == other.state || Arrays.equals(supports(member), other.supports(member));

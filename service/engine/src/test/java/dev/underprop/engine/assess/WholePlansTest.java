@@ -18,7 +18,8 @@ import org.junit.jupiter.api.Test;
 /** Every case of random plans solved once more and looked at by slower means than the run takes. */
 class WholePlansTest {
 
-    private static final int PLANS = 60;
+    /** Each has about fifty settings. */
+    private static final int PLANS = 10;
 
     /** One situation: the run, and solvers of its own. */
     private static final class Twice {
@@ -151,10 +152,10 @@ class WholePlansTest {
     /** The samples that let a case be passed over never hide a deflection greater than the one reported. */
     @Test
     void noDeflectionIsPassedOver() {
-        int looked = overStanding(200, WholePlansTest::assertNoneGreater);
+        int looked = overStanding(20, WholePlansTest::assertNoneGreater);
 
         System.out.println(looked + " situations of random plans: no greater deflection in any case by full search");
-        assertThat(looked).isGreaterThanOrEqualTo(200);
+        assertThat(looked).isGreaterThanOrEqualTo(20);
     }
 
     private static void assertNoneGreater(Twice twice) {
@@ -197,9 +198,9 @@ class WholePlansTest {
     /** Moments, shears and deflections summed from contact forces and loads alone. */
     @Test
     void diagramsAgreeWithSumsFromTheLeft() {
-        int looked = overStanding(12, WholePlansTest::assertByHand);
+        int looked = overStanding(2, WholePlansTest::assertByHand);
 
-        assertThat(looked).isGreaterThanOrEqualTo(12);
+        assertThat(looked).isGreaterThanOrEqualTo(2);
     }
 
     private static void assertByHand(Twice twice) {
