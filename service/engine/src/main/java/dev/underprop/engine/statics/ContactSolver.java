@@ -190,7 +190,23 @@ public final class ContactSolver {
                 ? from.answer().shifted(loadCase, unit, factor)
                 : ask(state(start(from.state().closed(), rules)), loadCase);
         BitSet wrong = wrong(answer, loadCase, rules);
-        return wrong.isEmpty() ? accept(loadCase, rules, answer, 0) : search(loadCase, rules, answer, wrong);
+        if (wrong.isEmpty()) {
+            return accept(loadCase, rules, answer, 0);
+        }
+        Recall recall = recall(rules);
+        ContactState likely = recall.likelyShifted(unit, factor < 0);
+        if (likely != answer.state()) {
+            CaseAnswer again = ask(likely, loadCase);
+            BitSet wrongAgain = wrong(again, loadCase, rules);
+            if (wrongAgain.isEmpty()) {
+                return accept(loadCase, rules, again, 1);
+            }
+        }
+        Solution solution = search(loadCase, rules, answer, wrong);
+        if (solution.outcome() == Solution.Outcome.SETTLED) {
+            recall.settledShifted(unit, factor < 0, solution.state());
+        }
+        return solution;
     }
 
     private Recall recall(Rules rules) {
