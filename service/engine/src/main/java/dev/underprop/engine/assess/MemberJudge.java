@@ -48,6 +48,7 @@ final class MemberJudge {
             add(ids.total, m, MemberRun.TOTAL_CHECK, Measure.DEFLECTION, TOTAL);
             add(ids.live, m, MemberRun.LIVE_CHECK, Measure.DEFLECTION, LIVE);
             addMoisture(m, member(m));
+            addTreatment(m, member(m));
         }
         return results;
     }
@@ -68,6 +69,7 @@ final class MemberJudge {
     private static final Citation BENDING = Section4_3.TABLE_4_3_1;
     private static final Citation SHEAR = Section3_4.shearStress(0, 1).citation();
     private static final Citation MOISTURE = Citation.read("NDS", "2018", "4.1.4 and 4.3.3");
+    private static final Citation TREATMENT = Citation.remembered("NDS", "2018", "Table 4.3.8 and 2.3.4");
 
     private Finding bending(int m) {
         MemberRun member = run.members().get(m);
@@ -98,6 +100,15 @@ final class MemberJudge {
                     measure, checks.demand(check), "the slenderness ratio of 3.3.3.7 is above 50: no value is allowed");
         }
         return new CheckResult.Judged(measure, checks.demand(check), checks.capacity(check));
+    }
+
+    private void addTreatment(int m, Member member) {
+        results.add(new CheckResult(
+                CheckId.TIMBER_TREATMENT,
+                run.names().member(m),
+                TreatmentJudge.judge(member.details().treatment()),
+                new CheckResult.NoCase(),
+                TREATMENT));
     }
 
     private void addMoisture(int m, Member member) {

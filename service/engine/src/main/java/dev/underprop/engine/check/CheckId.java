@@ -30,7 +30,7 @@ public enum CheckId {
     PAD_SOIL_BEARING("pad-soil-bearing", "Pad pressure on the ground", Scope.ALWAYS, true),
     PAD_OVERLAP("pad-overlap", "Pads that lie over each other", Scope.ALWAYS, true),
     TIMBER_SERVICE("timber-service", "Moisture the timber stands in", Scope.ALWAYS, true),
-    TIMBER_TREATMENT("timber-treatment", "Incising of treated timber", Scope.ALWAYS, false),
+    TIMBER_TREATMENT("timber-treatment", "Incising of treated timber", Scope.ALWAYS, true),
     BEAM_PLY_FASTENING("beam-ply-fastening", "Plies of the shore beam fastened together", Scope.ALWAYS, false),
     BEAM_ROLL_RESTRAINT("beam-roll-restraint", "Shore beam held against rolling over", Scope.ALWAYS, false),
     POST_SIDEWAYS("post-sideways", "Post head and foot held sideways", Scope.ALWAYS, false),

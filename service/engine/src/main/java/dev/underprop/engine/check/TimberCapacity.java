@@ -5,16 +5,18 @@ import dev.underprop.engine.clause.nds2018.DesignValue;
 import dev.underprop.engine.clause.nds2018.LoadDuration;
 import dev.underprop.engine.clause.nds2018.Section2_3;
 import dev.underprop.engine.clause.nds2018.Section3_3;
+import dev.underprop.engine.clause.nds2018.Section4_3;
 import dev.underprop.engine.clause.nds2018.Supplement4;
 import dev.underprop.engine.material.Moisture;
+import dev.underprop.engine.material.Treatment;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.standard.Cited;
 import dev.underprop.engine.standard.Outcome;
 
 /**
  * Adjusted design values of one timber member, NDS 2018 Table 4.3.1 for allowable stress design: temperature up to 100 F,
- * not incised, on edge. A member whose moisture is not stated is taken as dry here; that it was not stated is reported by
- * a check of its own.
+ * on edge. A member whose moisture is not stated is taken as dry here, one not stated incised as not incised; that it was
+ * not stated is reported by a check of its own.
  */
 public final class TimberCapacity {
 
@@ -37,11 +39,21 @@ public final class TimberCapacity {
         return moist(member, DesignValue.MODULUS) * member.ply().inertia() * member.plies();
     }
 
-    /** Reference value times CM, of a design value without a size factor. */
+    /** Reference value times CM and Ci, of a design value without a size factor. */
     private static double moist(Member member, DesignValue value) {
         return value.of(member.grade())
                 * Supplement4.wetService(value, member.grade(), moisture(member))
-                        .value();
+                        .value()
+                * incising(member, value);
+    }
+
+    private static double incising(Member member, DesignValue value) {
+        boolean incised = member.details().treatment() == Member.Treated.INCISED;
+        Outcome factor = Section4_3.incising(value, incised ? Treatment.INCISED : Treatment.NONE);
+        if (factor instanceof Outcome.Value known) {
+            return known.cited().value();
+        }
+        throw new IllegalStateException("no incising factor for " + member.label());
     }
 
     private static Moisture moisture(Member member) {
@@ -84,6 +96,7 @@ public final class TimberCapacity {
         return member.grade().bending()
                 * cf.value()
                 * cm.value()
+                * incising(member, DesignValue.BENDING)
                 * repetitive
                 * Section2_3.loadDuration(duration).value();
     }
