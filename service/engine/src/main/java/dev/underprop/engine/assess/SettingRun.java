@@ -28,6 +28,7 @@ final class SettingRun {
     private final History history;
     private final Give give;
     private final ContactSolver solver;
+    private final Rocking rocking;
     private final BitSet fastened;
     private final boolean undescribed;
     private final double[] row;
@@ -72,6 +73,7 @@ final class SettingRun {
         this.history = history;
         this.give = give;
         this.solver = run.structure().solver(give);
+        this.rocking = new Rocking(run.frame());
         this.fastened = run.frame().fastened(Ties.HOLD);
         this.undescribed = fastened.stream().anyMatch(c -> run.frame().fastening(c) instanceof Fastening.Undescribed);
         this.base = new MemberRun.Reach[run.members().size()];
@@ -110,10 +112,7 @@ final class SettingRun {
 
     private void take(Variant variant, Solution solution, Case one, int index) {
         run.count(solution);
-        // With the posts in line it stands: a beam that rocks on a post a little too high comes to rest on its
-        // neighbours.
-        boolean rocks = !variant.fit.isTrue() && solution.balanced();
-        if (solution.outcome() != Solution.Outcome.SETTLED && !rocks) {
+        if (!stands(solution)) {
             run.fail(solution, one, variant.setting(Ties.HOLD));
             return;
         }
@@ -126,6 +125,10 @@ final class SettingRun {
                 release(variant, Ties.RELEASED, solution, one, index);
             }
         }
+    }
+
+    private boolean stands(Solution solution) {
+        return solution.outcome() == Solution.Outcome.SETTLED || rocking.only(solution);
     }
 
     private boolean pulls(Solution solution) {
@@ -142,7 +145,7 @@ final class SettingRun {
     private void release(Variant variant, Ties ties, Solution held, Case one, int index) {
         Solution solution = solver.solve(held.loadCase(), run.seats().rules(ties));
         run.count(solution);
-        if (solution.outcome() == Solution.Outcome.SETTLED) {
+        if (stands(solution)) {
             note(variant, ties, solution, one, index);
         } else if (ties == Ties.DESCRIBED) {
             run.fail(solution, one, variant.setting(ties));
