@@ -9,6 +9,7 @@ import dev.underprop.engine.clause.nds2018.Section3_10;
 import dev.underprop.engine.plan.Bearing;
 import dev.underprop.engine.plan.Fastening;
 import dev.underprop.engine.plan.Joist;
+import dev.underprop.engine.plan.Lateral;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.PostType;
@@ -106,6 +107,24 @@ final class ContactJudge {
         add(CheckId.POST_CONTACT, c, contact(c), STATICS, true);
         add(CheckId.PAD_OVERLAP, c, PadOverlap.judge(run.plan(), head), STATICS_OF_PADS, false);
         add(CheckId.BEAM_BEARING_AT_POST, c, headStress(c, shore, post), BEARING, false);
+        add(CheckId.POST_PLATES, c, PlateJudge.judge(shore, post, load), PlateJudge.RULE, false);
+        add(CheckId.POST_SIDEWAYS, c, SidewaysJudge.judge(shore, post, sideways(c)), SidewaysJudge.RULE, false);
+        add(CheckId.BASE_PLATE_BEARING, c, pressed(post, load), BasePlateJudge.rule(post), false);
+    }
+
+    /** A share of given sideways loads is not worked out; where none are given there is none. */
+    private SidewaysJudge.Demand sideways(int c) {
+        boolean given = run.plan().circumstances().lateral() instanceof Lateral.Given;
+        return new SidewaysJudge.Demand(
+                Math.max(0, run.greatest().value(c)),
+                run.everOpen(c) ? 0 : Math.max(0, -run.least().value(c)),
+                given ? Double.NaN : 0,
+                run.plan().circumstances().limits().plumb().lean());
+    }
+
+    /** Strength combinations are not solved, and nothing is known of a pad's material. */
+    private static Finding pressed(Post post, double load) {
+        return BasePlateJudge.judge(post, BasePlateJudge.Material.UNSTATED, load, Double.NaN);
     }
 
     private Citation padCitation() {

@@ -17,11 +17,54 @@ public record PostType(String name, Rating rating, Plate head, Plate base) imple
      *
      * @param along x size (m), positive
      * @param across y size (m), positive
+     * @param thickness (m), positive, NaN where not stated
+     * @param yield yield stress Fy (Pa), positive, NaN where not stated
+     * @param shank what of the post meets its middle
      */
-    public record Plate(double along, double across) {
+    public record Plate(double along, double across, double thickness, double yield, Shank shank) {
+
+        /** A plate of which no more than its size is stated. */
+        public Plate(double along, double across) {
+            this(along, across, Double.NaN, Double.NaN, new NoShank());
+        }
+
         public Plate {
             Sense.positive(along, "plate size along");
             Sense.positive(across, "plate size across");
+            if (!Double.isNaN(thickness)) {
+                Sense.positive(thickness, "plate thickness");
+            }
+            if (!Double.isNaN(yield)) {
+                Sense.positive(yield, "yield stress");
+            }
+        }
+    }
+
+    /** The end of the tube or screw that meets a plate. */
+    public sealed interface Shank {}
+
+    /** Not stated. */
+    public record NoShank() implements Shank {}
+
+    /**
+     * Round.
+     *
+     * @param diameter outside (m), positive
+     */
+    public record Round(double diameter) implements Shank {
+        public Round {
+            Sense.positive(diameter, "outside diameter");
+        }
+    }
+
+    /**
+     * Square, its sides along x and y.
+     *
+     * @param side outside (m), positive
+     */
+    public record Square(double side) implements Shank {
+        public Square {
+            Sense.positive(side, "outside size");
         }
     }
 
