@@ -15,7 +15,7 @@ import dev.underprop.engine.standard.Outcome;
 final class BasePlateJudge {
 
     static final Citation CONCRETE = Citation.remembered("ACI", "318-19", "14.5.6, strength combinations");
-    static final Citation TIMBER = Citation.read("NDS", "2018", "3.10.2");
+    static final Citation TIMBER = Citation.remembered("NDS", "2018", "3.10.2");
 
     /** Plates that miss by less than this fit (m). */
     private static final double FIT = 1e-4;

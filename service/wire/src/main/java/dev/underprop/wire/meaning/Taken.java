@@ -43,6 +43,10 @@ final class Taken {
         if (model.getFloor().getLoads().stream().anyMatch(Taken::hasStrengthSnow)) {
             list.add("Snow given at strength level is taken at 0.7 of its value (ASCE 7-22, 2.4.1).");
         }
+        if (!model.getShores().isEmpty()
+                && !plan.circumstances().limits().plumb().stated()) {
+            list.add("Posts lean by 1.5 degrees at the most (BS 5975 practice for props; from memory).");
+        }
         if (plan.ground() instanceof Ground.Given given) {
             list.add("The allowable bearing pressure holds for the ground, its condition and the founding depth as they"
                     + " are on site (" + given.source() + ").");
