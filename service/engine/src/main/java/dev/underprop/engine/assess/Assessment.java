@@ -53,8 +53,10 @@ public record Assessment(
      * @param situations situations
      * @param combinations load combinations
      * @param patterns live load patterns, the most in any situation
-     * @param cases cases solved over all situations
+     * @param bounds ways in which things were taken to be (history, stiffness, fit-up, fastenings), the most in any
+     *     situation
+     * @param cases cases solved over all situations and bounds
      * @param factorised contact states factorised
      */
-    public record Counts(int situations, int combinations, int patterns, int cases, int factorised) {}
+    public record Counts(int situations, int combinations, int patterns, int bounds, int cases, int factorised) {}
 }

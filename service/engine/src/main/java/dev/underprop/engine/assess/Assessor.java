@@ -4,18 +4,12 @@ import dev.underprop.engine.assess.Assessment.Counts;
 import dev.underprop.engine.check.CheckId;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.PlanVerdict;
-import dev.underprop.engine.clause.asce7_16.Combination;
-import dev.underprop.engine.clause.asce7_16.LoadKind;
-import dev.underprop.engine.clause.asce7_16.Section2_4;
-import dev.underprop.engine.load.LoadModel;
 import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.Situation;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * Assesses a plan: every situation, every combination, every live load pattern. Pure: the same plan gives the same
@@ -27,19 +21,23 @@ public final class Assessor {
 
     /** Assesses one plan. */
     public static Assessment assess(JobPlan plan) {
-        LoadModel model = LoadModel.of(plan);
-        List<Combination> combinations = Section2_4.gravity(present(model));
+        Structure structure = new Structure(plan);
+        Combinations combinations = Combinations.of(structure.model());
         List<SituationResult> situations = new ArrayList<>();
         int patterns = 0;
         int cases = 0;
-        int factorised = 0;
+        int settings = 0;
+        Situation before = new Situation("as found", List.of(), List.of());
+        Seats seats = Seats.first(structure, plan.situations().get(0));
         for (Situation situation : plan.situations()) {
-            SituationRun run = new SituationRun(plan, situation, model, combinations);
+            seats = situations.isEmpty() ? seats : seats.next(situation);
+            SituationRun run = new SituationRun(structure, situation, combinations, seats);
             run.run();
-            situations.add(new SituationJudge(run).judge());
+            situations.add(new SituationJudge(run, before).judge());
+            before = situation;
             patterns = Math.max(patterns, run.patternCount());
+            settings = Math.max(settings, run.occurrences().settings());
             cases += run.quality().cases();
-            factorised += run.quality().factorised();
         }
         PlanVerdict verdict =
                 situations.stream().map(SituationResult::verdict).reduce(PlanVerdict.ADEQUATE, PlanVerdict::worse);
@@ -47,23 +45,9 @@ public final class Assessor {
                 verdict,
                 worst(situations),
                 situations,
-                Assumptions.of(plan),
+                Assumptions.of(plan, structure.bounds()),
                 Advisories.of(plan, situations),
-                new Counts(situations.size(), combinations.size(), patterns, cases, factorised));
-    }
-
-    private static Set<LoadKind> present(LoadModel model) {
-        Set<LoadKind> kinds = EnumSet.of(LoadKind.DEAD);
-        if (!model.cells().isEmpty()) {
-            kinds.add(LoadKind.LIVE);
-        }
-        if (model.roofLive() != LoadModel.ABSENT) {
-            kinds.add(LoadKind.ROOF_LIVE);
-        }
-        if (model.snow() != LoadModel.ABSENT) {
-            kinds.add(LoadKind.SNOW);
-        }
-        return kinds;
+                new Counts(situations.size(), combinations.count(), patterns, settings, cases, structure.factorised()));
     }
 
     /** For each check and place the worst over all situations, in the order of the table of checks. */

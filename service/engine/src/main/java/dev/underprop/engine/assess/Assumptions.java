@@ -2,9 +2,11 @@ package dev.underprop.engine.assess;
 
 import dev.underprop.engine.plan.Floor;
 import dev.underprop.engine.plan.JobPlan;
+import dev.underprop.engine.plan.Limits;
 import dev.underprop.engine.plan.Load;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
+import dev.underprop.engine.plan.Situation;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -13,9 +15,21 @@ final class Assumptions {
 
     private Assumptions() {}
 
-    static List<String> of(JobPlan plan) {
+    static List<String> of(JobPlan plan, PostBounds bounds) {
         List<String> list = new ArrayList<>();
-        list.add("Each situation is solved as if the shores had been in place and snug before any load came on.");
+        list.add("Each situation is solved twice: with the shores set snug under the floor as found, and as if they had"
+                + " been there before any load; the worse counts. Nothing creeps, and no contact rubs.");
+        Limits limits = plan.circumstances().limits();
+        if (!limits.fitUp().stated() && !plan.shores().isEmpty()) {
+            list.add(
+                    "Posts are set to within 1/16 inch: every case is solved with each post in turn that much low and high"
+                            + " (common practice, no source).");
+        }
+        if (!limits.transfer().stated() && plan.situations().stream().anyMatch(Situation::takesAway)) {
+            list.add("The damage limit for the change of slope when a bearing goes is "
+                    + limits.transfer().name() + ".");
+        }
+        list.addAll(bounds.said());
         list.add("The floor deck is fastened along the top edge of every joist and holds it sideways; bottom edges are"
                 + " held only where a joist is fastened down.");
         list.add("Shore beams are taken as held against rolling over at each post; their plies share the load equally,"
@@ -28,11 +42,6 @@ final class Assumptions {
         } else if (plan.floor().joistWeight() == Floor.JoistWeight.INCLUDED_IN_DEAD) {
             list.add("The dead loads given include the joists themselves.");
         }
-        if (plan.shores().stream()
-                .flatMap(s -> s.posts().stream())
-                .anyMatch(p -> p.stiffness() instanceof Post.NoStiffness)) {
-            list.add("Posts without a stated stiffness are taken as rigid.");
-        }
         if (plan.floor().loads().stream().anyMatch(Assumptions::hasOpenEdge)) {
             list.add("Loads across the joists without stated limits end at the first and the last joist.");
         }
@@ -40,7 +49,7 @@ final class Assumptions {
                 .flatMap(s -> s.posts().stream())
                 .map(Post::footing)
                 .anyMatch(f -> f instanceof Pad pad && pad.weight() instanceof Pad.Known known && !known.stated())) {
-            list.add("Concrete pads weigh 150 pounds a cubic foot.");
+            list.add("Concrete pads weigh 150 pounds a cubic foot (common practice, no source).");
         }
         return list;
     }

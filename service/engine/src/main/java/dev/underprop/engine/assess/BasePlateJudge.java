@@ -86,8 +86,11 @@ final class BasePlateJudge {
 
     /** The rule by which a post's plate is judged. */
     static Citation rule(Post post) {
-        boolean timber =
-                post.footing() instanceof Pad pad && (pad.kind() == Pad.Kind.TIMBER || pad.kind() == Pad.Kind.CRIB);
-        return timber ? TIMBER : CONCRETE;
+        return factored(post) ? CONCRETE : TIMBER;
+    }
+
+    /** Whether the load is that of the strength combinations. */
+    static boolean factored(Post post) {
+        return !(post.footing() instanceof Pad pad) || pad.kind() != Pad.Kind.TIMBER && pad.kind() != Pad.Kind.CRIB;
     }
 }

@@ -12,7 +12,7 @@ import java.util.List;
 /**
  * Every combination with every live load pattern it can have. The first case is dead load alone.
  *
- * @param combinations the combinations that act, dead load alone first
+ * @param combinations allowable stress combinations, dead load alone first
  * @param cases the cases
  */
 record Cases(List<Combination> combinations, List<Case> cases) {
@@ -20,38 +20,55 @@ record Cases(List<Combination> combinations, List<Case> cases) {
     /** Name of the pattern of a combination without live load. */
     static final String NO_LIVE = "no live load";
 
+    /** What a case is for. */
+    enum Level {
+        /** Everything that is judged by allowable stress. */
+        ALLOWABLE,
+        /** Concrete. */
+        STRENGTH,
+        /** Whether anything tips or lifts off, 0.6 of dead load against all that would make it. */
+        STABILITY
+    }
+
     /**
      * One case.
      *
-     * @param combination index of the combination
+     * @param level what it is for
+     * @param combination index of the combination among those of its level; -1 for stability
+     * @param name of the combination
      * @param pattern name of the live load pattern
      * @param everywhere whether live load lies everywhere or not at all: the plain case of its combination
      * @param load for statics
      */
-    record Case(int combination, String pattern, boolean everywhere, LoadCase load) {}
+    record Case(Level level, int combination, String name, String pattern, boolean everywhere, LoadCase load) {}
 
     /**
-     * All cases of a situation.
+     * All cases of allowable stress and strength combinations.
      *
      * @param groups number of each pattern's live load, in the order of the patterns
      */
-    static Cases of(LoadModel model, List<Combination> combinations, List<Pattern> patterns, int[] groups) {
+    static List<Case> of(
+            LoadModel model, Level level, List<Combination> combinations, List<Pattern> patterns, int[] groups) {
         List<Case> cases = new ArrayList<>();
         for (int c = 0; c < combinations.size(); c++) {
             if (!hasLive(combinations.get(c), patterns)) {
-                cases.add(new Case(c, NO_LIVE, true, load(model, combinations.get(c), LoadModel.ABSENT)));
+                cases.add(one(level, c, combinations.get(c), NO_LIVE, true, model, LoadModel.ABSENT));
             }
         }
         // Pattern by pattern: statics then keeps no more than one pattern's answer.
         for (int p = 0; p < patterns.size(); p++) {
             for (int c = 0; c < combinations.size(); c++) {
                 if (hasLive(combinations.get(c), patterns)) {
-                    LoadCase load = load(model, combinations.get(c), groups[p]);
-                    cases.add(new Case(c, patterns.get(p).name(), p == 0, load));
+                    cases.add(one(level, c, combinations.get(c), patterns.get(p).name(), p == 0, model, groups[p]));
                 }
             }
         }
-        return new Cases(List.copyOf(combinations), List.copyOf(cases));
+        return cases;
+    }
+
+    private static Case one(
+            Level level, int c, Combination combination, String pattern, boolean plain, LoadModel model, int live) {
+        return new Case(level, c, combination.name(), pattern, plain, load(model, combination, live));
     }
 
     private static boolean hasLive(Combination combination, List<Pattern> patterns) {
@@ -59,17 +76,19 @@ record Cases(List<Combination> combinations, List<Case> cases) {
     }
 
     private static LoadCase load(LoadModel model, Combination combination, int live) {
-        int[] units = new int[4];
-        double[] factors = new double[4];
+        int[] units = new int[6];
+        double[] factors = new double[6];
         int n = 0;
         n = put(units, factors, n, model.dead(), combination.factor(LoadKind.DEAD));
         n = put(units, factors, n, model.roofLive(), combination.factor(LoadKind.ROOF_LIVE));
         n = put(units, factors, n, model.snow(), combination.factor(LoadKind.SNOW));
+        n = put(units, factors, n, model.wind(), combination.factor(LoadKind.WIND));
+        n = put(units, factors, n, model.seismic(), combination.factor(LoadKind.SEISMIC));
         n = put(units, factors, n, live, combination.factor(LoadKind.LIVE));
         return new LoadCase(Arrays.copyOf(units, n), Arrays.copyOf(factors, n));
     }
 
-    private static int put(int[] units, double[] factors, int n, int unit, double factor) {
+    static int put(int[] units, double[] factors, int n, int unit, double factor) {
         if (unit == LoadModel.ABSENT || factor == 0) {
             return n;
         }

@@ -8,11 +8,13 @@ import dev.underprop.engine.check.TimberCapacity;
 import dev.underprop.engine.clause.nds2018.Section3_10;
 import dev.underprop.engine.plan.Bearing;
 import dev.underprop.engine.plan.Fastening;
+import dev.underprop.engine.plan.Girder;
 import dev.underprop.engine.plan.Joist;
 import dev.underprop.engine.plan.Lateral;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.PostType;
+import dev.underprop.engine.plan.Restraint;
 import dev.underprop.engine.plan.Shore;
 import dev.underprop.engine.standard.Citation;
 import java.util.ArrayList;
@@ -43,12 +45,17 @@ final class ContactJudge {
     List<CheckResult> judge() {
         for (int c = 0; c < run.frame().places().size(); c++) {
             ContactPlace place = run.frame().places().get(c);
+            if (run.frame().taken(c, run.situation())) {
+                continue;
+            }
             if (place instanceof ContactPlace.OnBearing seat) {
                 judgeBearing(c, seat);
             } else if (place instanceof ContactPlace.OnShore seat) {
                 judgeCrossing(c, seat);
             } else if (place instanceof ContactPlace.OnPost head) {
                 judgePost(c, head);
+            } else if (place instanceof ContactPlace.OnPier head) {
+                judgePier(c, head);
             }
         }
         return results;
@@ -59,24 +66,64 @@ final class ContactJudge {
         Bearing bearing = run.plan().floor().bearings().get(seat.bearing());
         double length = overlap(bearing.y(), bearing.length(), joist.start(), joist.end());
         double area = length * overlap(joist.x(), joist.member().breadth(), bearing.from(), bearing.to());
-        add(CheckId.JOIST_BEARING, c, stress(c, area, bearing(joist.member())), BEARING, false);
-        add(CheckId.BEARING_UPLIFT, c, uplift(c, bearing, seat.joist()), STATICS, true);
+        double weaker = bearing.body() instanceof Girder girder
+                ? Math.min(bearing(joist.member()), bearing(girder.member()))
+                : bearing(joist.member());
+        add(
+                CheckId.JOIST_BEARING,
+                c,
+                stress(c, area, weaker),
+                BEARING,
+                run.met().greatest());
+        boolean clear = run.situation().clear().contains(seat.bearing());
+        Finding uplift = clear
+                ? new CheckResult.NotApplicable(
+                        "the plan says that the floor is raised clear of this bearing on purpose")
+                : uplift(c, bearing, seat.joist());
+        add(CheckId.BEARING_UPLIFT, c, uplift, STATICS, run.met().lift());
+    }
+
+    private void judgePier(int c, ContactPlace.OnPier head) {
+        Girder girder =
+                (Girder) run.plan().floor().bearings().get(head.bearing()).body();
+        Girder.Pier pier = girder.piers().get(head.pier());
+        double along = overlap(pier.x(), pier.length(), girder.start(), girder.end());
+        double toEnd = Math.min(pier.x() - along / 2 - girder.start(), girder.end() - pier.x() - along / 2);
+        double factor = Section3_10.areaFactor(along, Math.max(0, toEnd)).value();
+        double area = along * girder.member().breadth();
+        Finding pressed = stress(c, area, bearing(girder.member()) * factor);
+        add(CheckId.GIRDER_BEARING_AT_PIER, c, pressed, BEARING, run.met().greatest());
+        add(CheckId.BEARING_UPLIFT, c, pierUplift(c, pier), STATICS, run.met().lift());
+    }
+
+    private Finding pierUplift(int c, Girder.Pier pier) {
+        double pull = run.met().lift().value(c);
+        if (pier.fastening() instanceof Fastening.Held held) {
+            return new CheckResult.Judged(Measure.FORCE, Math.max(0, pull), held.uplift());
+        }
+        if (pier.fastening() instanceof Fastening.Undescribed && pull > 0) {
+            return new CheckResult.NotChecked("the girder pulls on its pier; what holds it down is not described");
+        }
+        return run.met().everOpen(c)
+                ? new CheckResult.Condition(
+                        false, Measure.FORCE, 0, "the girder lifts off its pier and nothing holds it down")
+                : new CheckResult.Condition(true, Measure.FORCE, -pull, "the girder presses on its pier in every case");
     }
 
     private Finding uplift(int c, Bearing bearing, int joist) {
-        double pull = run.least().value(c);
+        double pull = run.met().lift().value(c);
         if (bearing.fastening() instanceof Fastening.Held held) {
             return new CheckResult.Judged(Measure.FORCE, Math.max(0, pull), held.uplift());
         }
-        if (!run.everOpen(c)) {
+        if (bearing.fastening() instanceof Fastening.Undescribed && pull > 0) {
+            return new CheckResult.NotChecked("the joist pulls on its bearing; what holds it down is not described");
+        }
+        if (!run.met().everOpen(c)) {
             return new CheckResult.Condition(
                     true, Measure.FORCE, -pull, "the joist presses on its bearing in every case");
         }
-        if (bearing.gapUnder(joist) > 0 && !run.everClosed(c) && !rises(c, bearing.gapUnder(joist))) {
+        if (bearing.gapUnder(joist) > 0 && !run.met().everClosed(c) && !rises(c, bearing.gapUnder(joist))) {
             return new CheckResult.NotApplicable("the joist stands clear of this bearing as the plan says");
-        }
-        if (bearing.fastening() instanceof Fastening.Undescribed) {
-            return new CheckResult.NotChecked("the joist lifts off; what holds it down is not described");
         }
         return new CheckResult.Condition(
                 false, Measure.FORCE, 0, "the joist lifts off its bearing and nothing holds it down");
@@ -84,7 +131,7 @@ final class ContactJudge {
 
     /** Whether a joist that stands clear of a seat ever rises further from it. */
     private boolean rises(int c, double gap) {
-        return run.greatestOpening(c) > gap + RISE;
+        return run.met().greatestOpening(c) > gap + RISE;
     }
 
     private void judgeCrossing(int c, ContactPlace.OnShore seat) {
@@ -94,49 +141,100 @@ final class ContactJudge {
         double along = overlap(joist.x(), joist.member().breadth(), shore.start(), shore.end());
         double across = overlap(shore.y(), shore.beam().breadth(), joist.start(), joist.end());
         Finding finding = stress(c, along * across, weaker);
-        add(CheckId.BEAM_BEARING_AT_JOIST, c, finding, BEARING, false);
+        add(CheckId.BEAM_BEARING_AT_JOIST, c, finding, BEARING, run.met().greatest());
     }
 
     private void judgePost(int c, ContactPlace.OnPost head) {
         Shore shore = run.plan().shores().get(head.shore());
         Post post = shore.posts().get(head.post());
-        double load = Math.max(0, run.greatest().value(c));
+        double load = Math.max(0, run.met().greatest().value(c));
         double lift = run.situation().liftOf(head.shore(), head.post(), post);
-        add(CheckId.POST_RATING, c, PostJudge.judge(post, load, lift), PostJudge.rule(post), false);
-        add(CheckId.PAD_SOIL_BEARING, c, PadJudge.judge(post, run.plan().ground(), load), padCitation(), false);
-        add(CheckId.POST_CONTACT, c, contact(c), STATICS, true);
-        add(CheckId.PAD_OVERLAP, c, PadOverlap.judge(run.plan(), head), STATICS_OF_PADS, false);
-        add(CheckId.BEAM_BEARING_AT_POST, c, headStress(c, shore, post), BEARING, false);
-        add(CheckId.POST_PLATES, c, PlateJudge.judge(shore, post, load), PlateJudge.RULE, false);
-        add(CheckId.POST_SIDEWAYS, c, SidewaysJudge.judge(shore, post, sideways(c)), SidewaysJudge.RULE, false);
-        add(CheckId.BASE_PLATE_BEARING, c, pressed(post, load), BasePlateJudge.rule(post), false);
+        add(
+                CheckId.POST_RATING,
+                c,
+                PostJudge.judge(post, load, lift),
+                PostJudge.rule(post),
+                run.met().greatest());
+        add(
+                CheckId.PAD_SOIL_BEARING,
+                c,
+                PadJudge.judge(post, run.plan().ground(), load),
+                padCitation(),
+                run.met().greatest());
+        add(CheckId.POST_CONTACT, c, contact(c, post), STATICS, run.met().least());
+        add(
+                CheckId.PAD_OVERLAP,
+                c,
+                PadOverlap.judge(run.plan(), head),
+                STATICS_OF_PADS,
+                run.met().greatest());
+        add(
+                CheckId.BEAM_BEARING_AT_POST,
+                c,
+                headStress(c, shore, post),
+                BEARING,
+                run.met().greatest());
+        add(
+                CheckId.POST_PLATES,
+                c,
+                PlateJudge.judge(shore, post, load),
+                PlateJudge.RULE,
+                run.met().greatest());
+        add(
+                CheckId.POST_SIDEWAYS,
+                c,
+                SidewaysJudge.judge(shore, post, sideways(c, load)),
+                SidewaysJudge.RULE,
+                run.met().greatest());
+        add(
+                CheckId.BASE_PLATE_BEARING,
+                c,
+                pressed(c, post, load),
+                BasePlateJudge.rule(post),
+                BasePlateJudge.factored(post) ? run.met().factored() : run.met().greatest());
     }
 
-    /** A share of given sideways loads is not worked out; where none are given there is none. */
-    private SidewaysJudge.Demand sideways(int c) {
-        boolean given = run.plan().circumstances().lateral() instanceof Lateral.Given;
+    private SidewaysJudge.Demand sideways(int c, double load) {
+        double least =
+                run.met().everOpen(c) ? 0 : Math.max(0, -run.met().least().value(c));
         return new SidewaysJudge.Demand(
-                Math.max(0, run.greatest().value(c)),
-                run.everOpen(c) ? 0 : Math.max(0, -run.least().value(c)),
-                given ? Double.NaN : 0,
+                load,
+                least,
+                share(),
                 run.plan().circumstances().limits().plumb().lean());
     }
 
-    /** Strength combinations are not solved, and nothing is known of a pad's material. */
-    private static Finding pressed(Post post, double load) {
-        return BasePlateJudge.judge(post, BasePlateJudge.Material.UNSTATED, load, Double.NaN);
+    /** Given sideways loads go into what holds the floor. Where nothing does they would go into the posts. */
+    private double share() {
+        Restraint.Sides floor = run.plan().circumstances().floorRestraint();
+        boolean held = floor.along() instanceof Restraint.Held && floor.across() instanceof Restraint.Held;
+        boolean given = run.plan().circumstances().lateral() instanceof Lateral.Given;
+        return given && !held ? Double.NaN : 0;
+    }
+
+    private Finding pressed(int c, Post post, double load) {
+        Peaks factored = run.met().factored();
+        double factoredLoad = factored.met(c) ? Math.max(0, factored.value(c)) : Double.NaN;
+        return BasePlateJudge.judge(post, BasePlateJudge.Material.UNSTATED, load, factoredLoad);
     }
 
     private Citation padCitation() {
         return PadJudge.citation(run.plan().ground());
     }
 
-    private Finding contact(int c) {
-        return run.everOpen(c)
+    private Finding contact(int c, Post post) {
+        if (!run.met().everOpen(c)) {
+            return new CheckResult.Condition(
+                    true, Measure.FORCE, -run.met().least().value(c), "the post carries load in every case");
+        }
+        return post.ends().fastened()
                 ? new CheckResult.Condition(
-                        false, Measure.FORCE, 0, "the post goes slack: in some case it carries nothing")
+                        true, Measure.FORCE, 0, "the post goes slack in some case, and is fastened at head and foot")
                 : new CheckResult.Condition(
-                        true, Measure.FORCE, -run.least().value(c), "the post carries load in every case");
+                        false,
+                        Measure.FORCE,
+                        0,
+                        "the post goes slack: in some case it carries nothing, and it is not fastened at head and foot");
     }
 
     private Finding headStress(int c, Shore shore, Post post) {
@@ -160,7 +258,8 @@ final class ContactJudge {
     }
 
     private Finding stress(int c, double area, double allowed) {
-        return new CheckResult.Judged(Measure.STRESS, Math.max(0, run.greatest().value(c)) / area, allowed);
+        return new CheckResult.Judged(
+                Measure.STRESS, Math.max(0, run.met().greatest().value(c)) / area, allowed);
     }
 
     private static double bearing(Member member) {
@@ -171,13 +270,12 @@ final class ContactJudge {
         return Math.min(centre + size / 2, end) - Math.max(centre - size / 2, start);
     }
 
-    private void add(CheckId id, int contact, Finding finding, Citation citation, boolean atLeast) {
-        Peaks peaks = atLeast ? run.least() : run.greatest();
+    private void add(CheckId id, int contact, Finding finding, Citation citation, Peaks peaks) {
         boolean compared = finding instanceof CheckResult.Judged
                 || finding instanceof CheckResult.Refused
                 || finding instanceof CheckResult.Condition;
         CheckResult.Where where = compared && peaks.met(contact)
-                ? run.where(peaks.caseOf(contact), Double.NaN)
+                ? run.occurrences().where(peaks.caseOf(contact), Double.NaN)
                 : new CheckResult.NoCase();
         String place = run.names().contact(run.frame().places().get(contact));
         results.add(new CheckResult(id, place, finding, where, citation));

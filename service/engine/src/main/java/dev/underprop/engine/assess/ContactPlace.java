@@ -9,6 +9,9 @@ public sealed interface ContactPlace {
     /** A joist on a shore beam. */
     record OnShore(int joist, int shore) implements ContactPlace {}
 
+    /** A girder on a pier; the girder is a bearing. */
+    record OnPier(int bearing, int pier) implements ContactPlace {}
+
     /** A shore beam on a post. */
     record OnPost(int shore, int post) implements ContactPlace {}
 }

@@ -2,13 +2,12 @@ package dev.underprop.engine.assess;
 
 import dev.underprop.engine.load.LoadModel;
 import dev.underprop.engine.plan.JobPlan;
-import dev.underprop.engine.plan.Joist;
-import dev.underprop.engine.plan.Post;
-import dev.underprop.engine.plan.Shore;
+import dev.underprop.engine.statics.Contact;
 import dev.underprop.engine.statics.LoadCase;
 import dev.underprop.engine.statics.UnitLoad;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -22,15 +21,18 @@ final class LeverRule {
 
     private final JobPlan plan;
     private final LoadModel model;
-    private final SituationFrame situation;
+    private final PlanFrame frame;
+    private final BitSet taken;
     private final int[][] seats;
     private final double[][] seatPlaces;
     private final Map<Integer, double[]> byUnit = new HashMap<>();
 
-    LeverRule(JobPlan plan, LoadModel model, SituationFrame situation) {
-        this.plan = plan;
+    /** @param taken contacts that are taken away */
+    LeverRule(LoadModel model, PlanFrame frame, BitSet taken) {
+        this.plan = frame.plan();
         this.model = model;
-        this.situation = situation;
+        this.frame = frame;
+        this.taken = taken;
         this.seats = seatsOfJoists();
         this.seatPlaces = new double[seats.length][];
         for (int j = 0; j < seats.length; j++) {
@@ -41,7 +43,7 @@ final class LeverRule {
 
     /** Load (N) at every contact of the situation's frame; negative means uplift. Linear, so summed over units. */
     double[] loads(LoadCase loadCase) {
-        double[] sum = new double[situation.places().size()];
+        double[] sum = new double[frame.places().size()];
         for (int k = 0; k < loadCase.size(); k++) {
             double[] unit = ofUnit(loadCase.unit(k));
             for (int c = 0; c < sum.length; c++) {
@@ -56,19 +58,19 @@ final class LeverRule {
     }
 
     private double[] take(UnitLoad unit) {
-        double[] byContact = new double[situation.places().size()];
+        double[] byContact = new double[frame.places().size()];
         int joists = plan.floor().joists().size();
-        List<List<double[]>> onShores = new ArrayList<>();
-        plan.shores().forEach(shore -> onShores.add(new ArrayList<>()));
+        List<List<double[]>> onCarriers = new ArrayList<>();
+        frame.frame().carriers().forEach(carrier -> onCarriers.add(new ArrayList<>()));
         for (UnitLoad.Piece piece : unit.pieces()) {
             if (piece.member() < joists) {
                 addToJoist(piece, byContact);
             } else {
-                onShores.get(piece.member() - joists).add(load(piece));
+                onCarriers.get(piece.member() - joists).add(load(piece));
             }
         }
-        for (int s = 0; s < onShores.size(); s++) {
-            addPosts(s, onShores.get(s), byContact);
+        for (int c = 0; c < onCarriers.size(); c++) {
+            addProps(c, onCarriers.get(c), byContact);
         }
         return byContact;
     }
@@ -90,33 +92,38 @@ final class LeverRule {
         return new double[] {uniform.from(), uniform.to(), uniform.intensity()};
     }
 
-    private void addPosts(int s, List<double[]> own, double[] byContact) {
-        Shore shore = plan.shores().get(s);
+    private void addProps(int carrier, List<double[]> own, double[] byContact) {
         List<double[]> loads = new ArrayList<>(own);
-        int[] heads = new int[shore.posts().size()];
+        int[] heads = new int[byContact.length];
+        int n = 0;
         for (int c = 0; c < byContact.length; c++) {
-            ContactPlace place = situation.places().get(c);
-            if (place instanceof ContactPlace.OnShore seat && seat.shore() == s) {
-                Joist joist = plan.floor().joists().get(seat.joist());
-                loads.add(new double[] {joist.x(), byContact[c]});
-            } else if (place instanceof ContactPlace.OnPost head && head.shore() == s) {
-                heads[head.post()] = c;
+            Contact contact = frame.frame().contacts().get(c);
+            if (contact instanceof Contact.OnCarrier seat && seat.carrier() == carrier) {
+                loads.add(new double[] {plan.floor().joists().get(seat.joist()).x(), byContact[c]});
+            } else if (contact instanceof Contact.OnProp head && head.carrier() == carrier && !taken.get(c)) {
+                heads[n++] = c;
             }
         }
-        double[] at = shore.posts().stream().mapToDouble(Post::x).toArray();
+        double[] at = new double[n];
+        for (int i = 0; i < n; i++) {
+            at[i] = ((Contact.OnProp) frame.frame().contacts().get(heads[i])).x();
+        }
         double[] reactions = reactions(at, loads);
-        for (int p = 0; p < heads.length; p++) {
-            byContact[heads[p]] = reactions[p];
+        for (int i = 0; i < n; i++) {
+            byContact[heads[i]] = reactions[i];
         }
     }
 
     private int[][] seatsOfJoists() {
         List<List<Integer>> seats = new ArrayList<>();
         plan.floor().joists().forEach(joist -> seats.add(new ArrayList<>()));
-        for (int c = 0; c < situation.places().size(); c++) {
-            if (situation.places().get(c) instanceof ContactPlace.OnBearing seat) {
+        for (int c = 0; c < frame.places().size(); c++) {
+            if (taken.get(c)) {
+                continue;
+            }
+            if (frame.places().get(c) instanceof ContactPlace.OnBearing seat) {
                 seats.get(seat.joist()).add(c);
-            } else if (situation.places().get(c) instanceof ContactPlace.OnShore seat) {
+            } else if (frame.places().get(c) instanceof ContactPlace.OnShore seat) {
                 seats.get(seat.joist()).add(c);
             }
         }
@@ -129,7 +136,7 @@ final class LeverRule {
     }
 
     private double joistPlace(int contact) {
-        ContactPlace place = situation.places().get(contact);
+        ContactPlace place = frame.places().get(contact);
         return place instanceof ContactPlace.OnBearing seat
                 ? plan.floor().bearings().get(seat.bearing()).y()
                 : plan.shores().get(((ContactPlace.OnShore) place).shore()).y();

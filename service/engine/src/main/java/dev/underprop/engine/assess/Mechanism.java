@@ -1,6 +1,7 @@
 package dev.underprop.engine.assess;
 
 import dev.underprop.engine.plan.JobPlan;
+import dev.underprop.engine.statics.Contact;
 import dev.underprop.engine.statics.Solution;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -10,12 +11,12 @@ import java.util.List;
 final class Mechanism {
 
     private final JobPlan plan;
-    private final SituationFrame situation;
+    private final PlanFrame frame;
     private final Names names;
 
-    Mechanism(JobPlan plan, SituationFrame situation, Names names) {
+    Mechanism(JobPlan plan, PlanFrame frame, Names names) {
         this.plan = plan;
-        this.situation = situation;
+        this.frame = frame;
         this.names = names;
     }
 
@@ -36,9 +37,9 @@ final class Mechanism {
     private String describe(int member, Solution solution) {
         List<String> pressing = new ArrayList<>();
         List<String> lifted = new ArrayList<>();
-        for (int c = 0; c < situation.places().size(); c++) {
-            String support = supportOf(situation.places().get(c), member);
-            if (!support.isEmpty()) {
+        for (int c = 0; c < frame.places().size(); c++) {
+            String support = supportOf(c, member);
+            if (!support.isEmpty() && !solution.absent(c)) {
                 (solution.closed(c) ? pressing : lifted).add(support);
             }
         }
@@ -52,16 +53,19 @@ final class Mechanism {
                 : name + " is not held by what it rests on (" + String.join(", ", pressing) + "): " + off;
     }
 
-    private String supportOf(ContactPlace place, int member) {
-        int joists = plan.floor().joists().size();
+    private String supportOf(int c, int member) {
+        ContactPlace place = frame.places().get(c);
         if (place instanceof ContactPlace.OnBearing seat && seat.joist() == member) {
             return names.bearing(seat.bearing());
         }
         if (place instanceof ContactPlace.OnShore seat && seat.joist() == member) {
             return plan.shores().get(seat.shore()).name();
         }
-        if (place instanceof ContactPlace.OnPost head && joists + head.shore() == member) {
-            return names.post(head.shore(), head.post());
+        if (frame.frame().contacts().get(c) instanceof Contact.OnProp prop
+                && frame.frame().carrierMember(prop.carrier()) == member) {
+            return place instanceof ContactPlace.OnPier pier
+                    ? names.pier(pier.bearing(), pier.pier())
+                    : names.contact(place);
         }
         return "";
     }

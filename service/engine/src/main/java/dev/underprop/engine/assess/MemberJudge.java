@@ -22,29 +22,49 @@ final class MemberJudge {
         this.run = run;
     }
 
+    /** What each kind of member is judged by. */
+    private record Ids(CheckId bending, CheckId shear, CheckId total, CheckId live) {
+        static final Ids JOIST = new Ids(
+                CheckId.JOIST_BENDING,
+                CheckId.JOIST_SHEAR,
+                CheckId.JOIST_DEFLECTION_TOTAL,
+                CheckId.JOIST_DEFLECTION_LIVE);
+        static final Ids BEAM = new Ids(
+                CheckId.BEAM_BENDING, CheckId.BEAM_SHEAR, CheckId.BEAM_DEFLECTION_TOTAL, CheckId.BEAM_DEFLECTION_LIVE);
+        static final Ids GIRDER = new Ids(
+                CheckId.GIRDER_BENDING,
+                CheckId.GIRDER_SHEAR,
+                CheckId.GIRDER_DEFLECTION_TOTAL,
+                CheckId.GIRDER_DEFLECTION_LIVE);
+    }
+
     List<CheckResult> judge() {
         int joists = run.plan().floor().joists().size();
+        int shores = run.plan().shores().size();
         for (int m = 0; m < run.members().size(); m++) {
-            boolean beam = m >= joists;
-            add(beam ? CheckId.BEAM_BENDING : CheckId.JOIST_BENDING, m, bending(m), MemberRun.BENDING_CHECK, BENDING);
-            add(beam ? CheckId.BEAM_SHEAR : CheckId.JOIST_SHEAR, m, MemberRun.SHEAR_CHECK, Measure.STRESS, SHEAR);
-            add(
-                    beam ? CheckId.BEAM_DEFLECTION_TOTAL : CheckId.JOIST_DEFLECTION_TOTAL,
-                    m,
-                    MemberRun.TOTAL_CHECK,
-                    Measure.DEFLECTION,
-                    Section1604.floorTotal().citation());
-            add(
-                    beam ? CheckId.BEAM_DEFLECTION_LIVE : CheckId.JOIST_DEFLECTION_LIVE,
-                    m,
-                    MemberRun.LIVE_CHECK,
-                    Measure.DEFLECTION,
-                    Section1604.floorLive().citation());
-            addMoisture(m, beam, joists);
+            Ids ids = m < joists ? Ids.JOIST : m < joists + shores ? Ids.BEAM : Ids.GIRDER;
+            add(ids.bending, m, bending(m), MemberRun.BENDING_CHECK, BENDING);
+            add(ids.shear, m, MemberRun.SHEAR_CHECK, Measure.STRESS, SHEAR);
+            add(ids.total, m, MemberRun.TOTAL_CHECK, Measure.DEFLECTION, TOTAL);
+            add(ids.live, m, MemberRun.LIVE_CHECK, Measure.DEFLECTION, LIVE);
+            addMoisture(m, member(m));
         }
         return results;
     }
 
+    private Member member(int m) {
+        int joists = run.plan().floor().joists().size();
+        int shores = run.plan().shores().size();
+        if (m < joists) {
+            return run.plan().floor().joists().get(m).member();
+        }
+        return m < joists + shores
+                ? run.plan().shores().get(m - joists).beam()
+                : run.plan().girders().get(m - joists - shores).member();
+    }
+
+    private static final Citation TOTAL = Section1604.floorTotal().citation();
+    private static final Citation LIVE = Section1604.floorLive().citation();
     private static final Citation BENDING = Section4_3.TABLE_4_3_1;
     private static final Citation SHEAR = Section3_4.shearStress(0, 1).citation();
     private static final Citation MOISTURE = Citation.read("NDS", "2018", "4.1.4 and 4.3.3");
@@ -65,7 +85,7 @@ final class MemberJudge {
         Peaks checks = run.members().get(m).checks();
         CheckResult.Where where = finding instanceof CheckResult.NotChecked || !checks.met(check)
                 ? new CheckResult.NoCase()
-                : run.where(checks.caseOf(check), checks.at(check));
+                : run.occurrences().where(checks.caseOf(check), checks.at(check));
         results.add(new CheckResult(id, run.names().member(m), finding, where, citation));
     }
 
@@ -80,10 +100,7 @@ final class MemberJudge {
         return new CheckResult.Judged(measure, checks.demand(check), checks.capacity(check));
     }
 
-    private void addMoisture(int m, boolean beam, int joists) {
-        Member member = beam
-                ? run.plan().shores().get(m - joists).beam()
-                : run.plan().floor().joists().get(m).member();
+    private void addMoisture(int m, Member member) {
         Finding finding = switch (member.moisture()) {
             case DRY -> new CheckResult.NotApplicable("stated dry");
             case WET -> new CheckResult.NotApplicable("stated wet: the wet service factors are applied");

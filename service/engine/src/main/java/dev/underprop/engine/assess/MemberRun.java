@@ -28,6 +28,7 @@ final class MemberRun {
     private final Peaks extremes = new Peaks(4);
     private final Peaks checks = new Peaks(4);
     private double deadMoment;
+    private Reach reach = Reach.NOTHING;
     private double residual;
 
     /**
@@ -41,6 +42,56 @@ final class MemberRun {
         this.added = added;
         this.total = new Deflections(all);
         this.live = new Deflections(added);
+    }
+
+    /**
+     * How far a row goes: bounds that can be added to those of another row.
+     *
+     * @param sagging greatest sagging moment (N·m)
+     * @param hogging greatest hogging moment (N·m)
+     * @param shear greatest shear (N)
+     * @param deflection bound on the deflection as part of its span
+     */
+    record Reach(double sagging, double hogging, double shear, double deflection) {
+        static final Reach NOTHING = new Reach(0, 0, 0, 0);
+    }
+
+    /** Reach of a row that is no case of its own. */
+    Reach reachOf(double[] row) {
+        all.view(row);
+        all.scan();
+        return reachHere();
+    }
+
+    private Reach reachHere() {
+        return new Reach(all.sagging(), all.hogging(), all.shear(), all.deflectionBound());
+    }
+
+    /** Reach of the last case taken. */
+    Reach reach() {
+        return reach;
+    }
+
+    /**
+     * Whether a case with more added to it could be worse than anything met; a false answer is certain. What live load adds
+     * to dead load is not looked at.
+     *
+     * @param base reach of the case
+     * @param more reach of what is added
+     * @param turned whether it is added with its sign turned
+     */
+    boolean couldMatter(Reach base, Reach more, boolean turned, int duration) {
+        double sagging = base.sagging + (turned ? more.hogging : more.sagging);
+        double hogging = base.hogging + (turned ? more.sagging : more.hogging);
+        double shear = base.shear + more.shear;
+        double bending = checks.value(BENDING_CHECK);
+        return sagging > extremes.value(SAGGING)
+                || hogging > extremes.value(HOGGING)
+                || shear > extremes.value(SHEAR)
+                || limits.bendingStress(sagging) > bending * limits.sagging(duration)
+                || limits.bendingStress(hogging) > bending * limits.hogging(duration)
+                || limits.shearStress(shear) > checks.value(SHEAR_CHECK) * limits.shear(duration)
+                || base.deflection + more.deflection > known(TOTAL_CHECK, limits.totalDivisor());
     }
 
     /**
@@ -61,9 +112,10 @@ final class MemberRun {
         extremes.note(SHEAR, all.shear(), all.shearAt(), caseIndex);
         double stress = limits.shearStress(all.shear());
         checks.note(SHEAR_CHECK, stress, limits.shear(duration), all.shearAt(), caseIndex);
+        reach = reachHere();
         takeTotal(supports, caseIndex);
         if (difference.length == 0) {
-            deadMoment = greatestMoment();
+            deadMoment = Math.max(deadMoment, greatestMoment());
         } else {
             takeLive(difference, sampled, supports, caseIndex);
         }

@@ -1,5 +1,6 @@
 package dev.underprop.engine.assess;
 
+import dev.underprop.engine.plan.Girder;
 import dev.underprop.engine.plan.JobPlan;
 
 /** How places are called: in the plan's own names, the same everywhere. */
@@ -35,13 +36,38 @@ final class Names {
             return joist(seat.joist()) + " on "
                     + plan.shores().get(seat.shore()).name();
         }
+        if (place instanceof ContactPlace.OnPier pier) {
+            return bearing(pier.bearing()) + " on " + pier(pier.bearing(), pier.pier());
+        }
         ContactPlace.OnPost head = (ContactPlace.OnPost) place;
         return post(head.shore(), head.post());
     }
 
-    /** Member of the frame: joists first, then shore beams. */
+    String pier(int bearing, int pier) {
+        return ((Girder) plan.floor().bearings().get(bearing).body())
+                .piers()
+                .get(pier)
+                .name();
+    }
+
+    /** Member of the frame: joists first, then shore beams, then girders. */
     String member(int member) {
         int joists = plan.floor().joists().size();
-        return member < joists ? joist(member) : beam(member - joists);
+        if (member < joists) {
+            return joist(member);
+        }
+        int carrier = member - joists;
+        return carrier < plan.shores().size()
+                ? beam(carrier)
+                : girder(carrier - plan.shores().size());
+    }
+
+    private String girder(int girder) {
+        return plan.floor().bearings().stream()
+                .filter(b -> b.body() instanceof Girder)
+                .skip(girder)
+                .findFirst()
+                .orElseThrow()
+                .name();
     }
 }

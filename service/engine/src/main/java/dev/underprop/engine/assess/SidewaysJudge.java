@@ -45,7 +45,7 @@ final class SidewaysJudge {
      *
      * @param greatest load (N), not negative
      * @param least load in any case (N), 0 where the post goes slack
-     * @param share of known sideways loads that comes on this post (N), NaN where it is not worked out
+     * @param share of known sideways loads that comes on this post (N), NaN where it is not known
      * @param lean greatest angle out of plumb (rad)
      */
     record Demand(double greatest, double least, double share, double lean) {
@@ -63,7 +63,8 @@ final class SidewaysJudge {
 
     static Finding judge(Shore shore, Post post, Demand demand) {
         if (Double.isNaN(demand.share())) {
-            return new CheckResult.NotChecked("what of the given sideways loads comes on this post is not worked out");
+            return new CheckResult.NotChecked(
+                    "sideways loads are given, and what holds the floor against them is not declared in both directions");
         }
         return Worse.of(head(shore, post, demand), foot(post, demand));
     }

@@ -3,37 +3,70 @@ package dev.underprop.engine.assess;
 import dev.underprop.engine.assess.SituationResult.ContactResult;
 import dev.underprop.engine.assess.SituationResult.ContactState;
 import dev.underprop.engine.assess.SituationResult.HandCheck;
+import dev.underprop.engine.assess.SituationResult.MemberKind;
 import dev.underprop.engine.assess.SituationResult.MemberResult;
 import dev.underprop.engine.assess.SituationResult.PostResult;
+import dev.underprop.engine.assess.SituationResult.Tipping;
+import dev.underprop.engine.assess.SituationResult.Transfer;
+import dev.underprop.engine.check.Bound;
 import dev.underprop.engine.check.CheckId;
 import dev.underprop.engine.check.CheckResult;
+import dev.underprop.engine.check.CheckResult.Finding;
+import dev.underprop.engine.check.Measure;
 import dev.underprop.engine.check.PlanVerdict;
+import dev.underprop.engine.plan.Situation;
 import dev.underprop.engine.standard.Citation;
 import dev.underprop.engine.statics.LoadCase;
+import dev.underprop.engine.statics.Solution;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** Reads a finished run and says what became of the situation. */
 final class SituationJudge {
 
     private static final Citation NONE = Citation.remembered("common practice, no source", "", "no rule was applied");
 
+    private static final Citation TRANSFER = Citation.remembered(
+            "common practice, no source", "", "movement over distance against the damage limit of the plan");
+    private static final Citation TIPS = Citation.remembered(
+            "common practice, no source", "", "factor of safety 1.5 with 0.6 of the dead load that holds");
+
     private final SituationRun run;
+    private final Situation before;
     private final LeverRule leverRule;
     private final Map<Integer, double[]> byHand = new HashMap<>();
 
-    SituationJudge(SituationRun run) {
+    /** @param before the situation before this one, or one in which nothing is taken away */
+    SituationJudge(SituationRun run, Situation before) {
         this.run = run;
-        this.leverRule = new LeverRule(run.plan(), run.model(), run.frame());
+        this.before = before;
+        this.leverRule = new LeverRule(run.model(), run.frame(), run.frame().taken(run.situation()));
     }
 
     SituationResult judge() {
         List<CheckResult> checks = new ArrayList<>();
+        SituationResult.WhatIf whatIf = SituationResult.WhatIf.NOTHING;
         if (run.stands()) {
+            SidewaysRule sideways = new SidewaysRule(run);
+            List<Tipping> tipping = new TippingRule(run).all();
+            List<Transfer> transfers = run.seats().followed()
+                    ? new Transfers(run.structure(), before, run.situation(), run.seats()).all()
+                    : List.of();
+            whatIf = new SituationResult.WhatIf(bearings(), transfers, tipping, sideways.forces(), run.hangsOnTies());
             checks.addAll(new MemberJudge(run).judge());
             checks.addAll(new ContactJudge(run).judge());
+            addTipping(tipping, checks);
+            addTransfers(transfers, checks);
+            checks.addAll(sideways.results());
+            checks.addAll(CircumstanceJudge.intake(run.plan()));
+            if (bearingRemoved()) {
+                checks.add(CircumstanceJudge.lateral(run.plan()));
+            }
             checks.addAll(withoutObject(checks));
         } else {
             checks.addAll(notReached());
@@ -42,7 +75,7 @@ final class SituationJudge {
         PlanVerdict verdict = run.stands() ? PlanVerdict.over(checks) : PlanVerdict.UNSTABLE;
         return new SituationResult(
                 run.situation().name(),
-                run.situation().removed().stream().map(run.names()::bearing).toList(),
+                removed(),
                 run.stability(),
                 verdict,
                 posts(),
@@ -51,11 +84,95 @@ final class SituationJudge {
                 handChecks(),
                 run.stands() ? run.plainCases() : List.of(),
                 checks,
+                whatIf,
                 run.quality());
     }
 
+    /** Names of what is taken away, whole or in part. */
+    private List<String> removed() {
+        Stream<String> bearings = Stream.concat(
+                        run.situation().removed().stream(),
+                        run.situation().parts().stream().map(Situation.Part::bearing))
+                .distinct()
+                .map(run.names()::bearing);
+        Stream<String> piers =
+                run.situation().piers().stream().map(pier -> run.names().pier(pier.bearing(), pier.pier()));
+        return Stream.concat(bearings, piers).toList();
+    }
+
+    private void addTipping(List<Tipping> tipping, List<CheckResult> checks) {
+        Set<String> seen = new HashSet<>();
+        for (Tipping one : tipping) {
+            if (seen.add(one.member())) {
+                Finding finding = new CheckResult.Judged(
+                        Measure.MOMENT, TippingRule.LEAST * one.tipping(), Math.max(0, one.holding()));
+                CheckResult.Where where = new CheckResult.InCase(
+                        run.situation().name(), one.combination(), "where it tips", Double.NaN, Bound.NONE);
+                checks.add(
+                        new CheckResult(CheckId.TIPPING, one.member() + " over " + one.over(), finding, where, TIPS));
+            }
+        }
+    }
+
+    private void addTransfers(List<Transfer> transfers, List<CheckResult> checks) {
+        if (!run.seats().followed()) {
+            checks.add(plain(
+                    CheckId.BEARING_TRANSFER,
+                    new CheckResult.NotChecked(
+                            "the floor does not stand as found without the shores, so what it carried before cannot be"
+                                    + " followed")));
+        }
+        CheckResult.Where where = new CheckResult.InCase(
+                run.situation().name(),
+                "D",
+                Cases.NO_LIVE,
+                Double.NaN,
+                new Bound(Setting.History.AS_FOUND.words(), "worst", "", Setting.Ties.HOLD.words()));
+        for (Transfer one : transfers) {
+            Finding finding = new CheckResult.Judged(Measure.DEFLECTION, Math.max(0, one.movement()), one.allowed());
+            checks.add(new CheckResult(CheckId.BEARING_TRANSFER, one.name(), finding, where, TRANSFER));
+        }
+    }
+
+    private List<SituationResult.BearingLoad> bearings() {
+        List<SituationResult.BearingLoad> loads = new ArrayList<>();
+        AsFound found = run.structure().found(Setting.Give.RIGID);
+        Setting.History history = run.seats().followed() ? Setting.History.AS_FOUND : Setting.History.WISHED;
+        Solution dead = run.seats().dead(Setting.Give.RIGID, history);
+        for (int b = 0; b < run.plan().floor().bearings().size(); b++) {
+            int bearing = b;
+            Peaks peaks = run.met().bearings();
+            double was = sum(c -> onBearing(c, bearing) ? found.force(c) : 0);
+            double is = sum(c -> onBearing(c, bearing) ? dead.force(c) : 0);
+            if (peaks.met(b) && !run.situation().removed().contains(b)) {
+                Extreme greatest = run.occurrences().extreme(peaks.value(b), Double.NaN, peaks.caseOf(b));
+                loads.add(new SituationResult.BearingLoad(
+                        run.names().bearing(b), found.stands() ? was : Double.NaN, is, greatest));
+            }
+        }
+        for (int c = 0; c < run.frame().contacts(); c++) {
+            if (run.frame().places().get(c) instanceof ContactPlace.OnPier pier
+                    && !run.frame().taken(c, run.situation())) {
+                double was = found.stands() ? found.force(c) : Double.NaN;
+                loads.add(new SituationResult.BearingLoad(
+                        run.names().pier(pier.bearing(), pier.pier()), was, dead.force(c), greatest(c)));
+            }
+        }
+        return loads;
+    }
+
+    private boolean onBearing(int contact, int bearing) {
+        return run.frame().places().get(contact) instanceof ContactPlace.OnBearing seat && seat.bearing() == bearing;
+    }
+
+    private double sum(java.util.function.IntToDoubleFunction of) {
+        return java.util.stream.IntStream.range(0, run.frame().contacts())
+                .mapToDouble(of)
+                .sum();
+    }
+
     private boolean bearingRemoved() {
-        return !run.situation().removed().isEmpty();
+        return run.situation().takesAway();
     }
 
     /** Every required check that this version cannot make, by name. */
@@ -88,7 +205,7 @@ final class SituationJudge {
 
     private List<PostResult> posts() {
         List<PostResult> posts = new ArrayList<>();
-        for (int c = 0; c < run.frame().places().size(); c++) {
+        for (int c = 0; c < run.frame().contacts(); c++) {
             if (run.stands() && run.frame().places().get(c) instanceof ContactPlace.OnPost head) {
                 posts.add(post(c, head));
             }
@@ -97,32 +214,44 @@ final class SituationJudge {
     }
 
     private PostResult post(int c, ContactPlace.OnPost head) {
-        int governing = run.greatest().caseOf(c);
-        LoadCase loadCase = run.cases().cases().get(governing).load();
+        int governing = run.met().greatest().caseOf(c);
+        LoadCase loadCase = run.occurrences().caseOf(governing).load();
         return new PostResult(
                 head,
                 run.names().contact(head),
                 greatest(c),
                 least(c),
                 run.movement(c, governing),
-                byHand.computeIfAbsent(governing, k -> leverRule.loads(run.expand(loadCase)))[c]);
+                byHand.computeIfAbsent(governing, k -> leverRule.loads(run.expand(loadCase)))[c],
+                run.occurrences()
+                        .extreme(
+                                run.met().factored().value(c),
+                                Double.NaN,
+                                run.met().factored().caseOf(c)),
+                run.seats().followed() ? run.met().greatest(c, Setting.History.AS_FOUND) : Double.NaN,
+                run.met().greatest(c, Setting.History.WISHED));
     }
 
     private Extreme greatest(int c) {
-        return run.extreme(run.greatest().value(c), Double.NaN, run.greatest().caseOf(c));
+        Peaks peaks = run.met().greatest();
+        return run.occurrences().extreme(peaks.value(c), Double.NaN, peaks.caseOf(c));
     }
 
     private Extreme least(int c) {
-        return run.extreme(-run.least().value(c), Double.NaN, run.least().caseOf(c));
+        Peaks peaks = run.met().least();
+        return run.occurrences().extreme(-peaks.value(c), Double.NaN, peaks.caseOf(c));
     }
 
     private List<ContactResult> contacts() {
         List<ContactResult> contacts = new ArrayList<>();
-        for (int c = 0; run.stands() && c < run.frame().places().size(); c++) {
+        for (int c = 0; run.stands() && c < run.frame().contacts(); c++) {
             ContactPlace place = run.frame().places().get(c);
-            ContactState state = !run.everOpen(c)
+            if (run.frame().taken(c, run.situation())) {
+                continue;
+            }
+            ContactState state = !run.met().everOpen(c)
                     ? ContactState.CLOSED
-                    : run.everClosed(c) ? ContactState.VARIES : ContactState.OPEN;
+                    : run.met().everClosed(c) ? ContactState.VARIES : ContactState.OPEN;
             contacts.add(new ContactResult(place, run.names().contact(place), state, greatest(c), least(c)));
         }
         return contacts;
@@ -131,11 +260,12 @@ final class SituationJudge {
     private List<MemberResult> members() {
         List<MemberResult> members = new ArrayList<>();
         int joists = run.plan().floor().joists().size();
+        int beams = joists + run.plan().shores().size();
         for (int m = 0; run.stands() && m < run.members().size(); m++) {
             Peaks extremes = run.members().get(m).extremes();
             members.add(new MemberResult(
                     run.names().member(m),
-                    m >= joists,
+                    m < joists ? MemberKind.JOIST : m < beams ? MemberKind.BEAM : MemberKind.GIRDER,
                     extreme(extremes, MemberRun.SAGGING),
                     extreme(extremes, MemberRun.HOGGING),
                     extreme(extremes, MemberRun.SHEAR),
@@ -146,20 +276,19 @@ final class SituationJudge {
 
     private Extreme extreme(Peaks extremes, int slot) {
         return extremes.met(slot)
-                ? run.extreme(extremes.value(slot), extremes.at(slot), extremes.caseOf(slot))
-                : new Extreme(0, Double.NaN, "", "");
+                ? run.occurrences().extreme(extremes.value(slot), extremes.at(slot), extremes.caseOf(slot))
+                : new Extreme(0, Double.NaN, "", "", Bound.NONE);
     }
 
     /** Lever-rule figures in the case that moved, or under all dead and live load where everything stands. */
     private List<HandCheck> handChecks() {
         LoadCase loadCase = run.stands() ? fullest().load() : run.failedCase();
-        String combination = run.stands()
-                ? run.cases().combinations().get(fullest().combination()).name()
-                : ((SituationResult.Moves) run.stability()).combination();
+        String combination = run.stands() ? fullest().name() : ((SituationResult.Moves) run.stability()).combination();
         double[] loads = leverRule.loads(run.expand(loadCase));
         List<HandCheck> figures = new ArrayList<>();
         for (int c = 0; c < loads.length; c++) {
-            if (!(run.frame().places().get(c) instanceof ContactPlace.OnShore)) {
+            boolean taken = run.frame().taken(c, run.situation());
+            if (!taken && !(run.frame().places().get(c) instanceof ContactPlace.OnShore)) {
                 figures.add(
                         new HandCheck(run.names().contact(run.frame().places().get(c)), loads[c], combination));
             }
@@ -168,9 +297,11 @@ final class SituationJudge {
     }
 
     private Cases.Case fullest() {
-        Cases.Case fullest = run.cases().cases().get(0);
-        for (Cases.Case one : run.cases().cases()) {
-            if (one.everywhere() && one.load().size() > fullest.load().size()) {
+        Cases.Case fullest = run.cases().get(0);
+        for (Cases.Case one : run.cases()) {
+            if (one.level() == Cases.Level.ALLOWABLE
+                    && one.everywhere()
+                    && one.load().size() > fullest.load().size()) {
                 fullest = one;
             }
         }

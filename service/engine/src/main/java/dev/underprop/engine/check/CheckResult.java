@@ -73,8 +73,10 @@ public record CheckResult(CheckId id, String place, Finding finding, Where where
      * @param combination name of the combination
      * @param pattern name of the live load pattern
      * @param at place along the member (m), NaN where the place is a point
+     * @param bound how things were taken to be
      */
-    public record InCase(String situation, String combination, String pattern, double at) implements Where {}
+    public record InCase(String situation, String combination, String pattern, double at, Bound bound)
+            implements Where {}
 
     /** Demand over capacity; infinite where there is no capacity, NaN where nothing was compared. */
     public double ratio() {

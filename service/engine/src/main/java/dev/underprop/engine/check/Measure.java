@@ -9,5 +9,7 @@ public enum Measure {
     /** Pressure on the ground (Pa). */
     PRESSURE,
     /** Deflection (m). */
-    DEFLECTION
+    DEFLECTION,
+    /** Moment (N·m). */
+    MOMENT
 }

@@ -9,6 +9,7 @@ import dev.underprop.engine.clause.nds2018.Section3_4;
 import dev.underprop.engine.clause.nds2018.Section4_3;
 import dev.underprop.engine.plan.Bearing;
 import dev.underprop.engine.plan.Fastening;
+import dev.underprop.engine.plan.Girder;
 import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.Joist;
 import dev.underprop.engine.plan.Member;
@@ -17,6 +18,7 @@ import dev.underprop.engine.plan.Shore;
 import dev.underprop.engine.plan.Situation;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** What one member may bear in one situation, ready to be compared with thousands of cases. Index: combination. */
 public final class MemberLimits {
@@ -58,7 +60,13 @@ public final class MemberLimits {
      */
     public static MemberLimits of(JobPlan plan, Situation situation, int member, List<Combination> cases) {
         int joists = plan.floor().joists().size();
-        return member < joists ? ofJoist(plan, situation, member, cases) : ofBeam(plan, member - joists, cases);
+        if (member < joists) {
+            return ofJoist(plan, situation, member, cases);
+        }
+        int shores = plan.shores().size();
+        return member < joists + shores
+                ? ofBeam(plan, member - joists, cases)
+                : ofGirder(plan, situation, member - joists - shores, cases);
     }
 
     /** The floor holds a joist's top edge; its bottom edge is held only where the joist is fastened down. */
@@ -76,7 +84,7 @@ public final class MemberLimits {
         for (int b = 0; b < held.length; b++) {
             Bearing bearing = bearings.get(b);
             boolean fastened = bearing.fastening() instanceof Fastening.Held;
-            if (fastened && bearing.under(joist) && !situation.removed().contains(b)) {
+            if (fastened && bearing.under(joist) && !situation.takes(b, joist)) {
                 held[n++] = bearing.y();
             }
         }
@@ -115,6 +123,27 @@ public final class MemberLimits {
         double[] posts = shore.posts().stream().mapToDouble(Post::x).toArray();
         double unbraced = longestPart(shore.start(), shore.end(), posts);
         return new MemberLimits(shore.beam(), 1, unbraced, unbraced, cases);
+    }
+
+    /** As for a beam: held where it stands on a pier that is there. */
+    private static MemberLimits ofGirder(JobPlan plan, Situation situation, int index, List<Combination> cases) {
+        List<Bearing> bearings = plan.floor().bearings();
+        int left = index;
+        for (int b = 0; b < bearings.size(); b++) {
+            if (bearings.get(b).body() instanceof Girder girder && left-- == 0) {
+                return ofGirder(girder, situation, b, cases);
+            }
+        }
+        throw new IllegalArgumentException("no such girder");
+    }
+
+    private static MemberLimits ofGirder(Girder girder, Situation situation, int bearing, List<Combination> cases) {
+        double[] piers = IntStream.range(0, girder.piers().size())
+                .filter(p -> !situation.takesPier(bearing, p))
+                .mapToDouble(p -> girder.piers().get(p).x())
+                .toArray();
+        double unbraced = longestPart(girder.start(), girder.end(), piers);
+        return new MemberLimits(girder.member(), 1, unbraced, unbraced, cases);
     }
 
     private static double longestPart(double start, double end, double[] held) {

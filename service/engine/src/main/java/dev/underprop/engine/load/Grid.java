@@ -1,6 +1,7 @@
 package dev.underprop.engine.load;
 
 import dev.underprop.engine.plan.Floor;
+import dev.underprop.engine.plan.Girder;
 import dev.underprop.engine.plan.Joist;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.Shore;
@@ -12,7 +13,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 /**
- * The cells in which live load may lie or not: columns between the post lines of all shores, rows between the lines that
+ * The cells in which live load may lie or not: columns between the lines of all posts and piers, rows between the lines that
  * carry the joists. A bearing under the very end of the joists cuts no row of its own.
  */
 final class Grid {
@@ -26,7 +27,12 @@ final class Grid {
     private final List<Cut> rows;
 
     Grid(Floor floor, List<Shore> shores) {
-        this.columns = distinct(shores.stream().flatMap(s -> s.posts().stream()).mapToDouble(Post::x));
+        DoubleStream posts = shores.stream().flatMap(s -> s.posts().stream()).mapToDouble(Post::x);
+        DoubleStream piers = floor.bearings().stream()
+                .filter(b -> b.body() instanceof Girder)
+                .flatMap(b -> ((Girder) b.body()).piers().stream())
+                .mapToDouble(Girder.Pier::x);
+        this.columns = distinct(DoubleStream.concat(posts, piers));
         double near = floor.joists().stream().mapToDouble(Joist::start).min().orElse(0);
         double far = floor.joists().stream().mapToDouble(Joist::end).max().orElse(0);
         Stream<Cut> bearings = floor.bearings().stream()

@@ -6,14 +6,18 @@ import dev.underprop.engine.statics.UnitLoad;
 import java.util.List;
 
 /**
- * The loads of a plan as statics takes them: one unit for all dead load, one each for roof live load and snow, one for
- * the live load of every cell. Units that carry nothing are left out.
+ * The loads of a plan as statics takes them: one unit for all dead load, one each for roof live load, snow, and the vertical
+ * parts of wind and earthquake, one for the live load of every cell, and the dead load once more cell by cell. Units that
+ * carry nothing are left out.
  *
  * @param units unit loads, at full value
  * @param dead number of the dead unit
  * @param roofLive number of the roof live unit, or {@link #ABSENT}
  * @param snow number of the snow unit, or {@link #ABSENT}
+ * @param wind number of the unit of wind, or {@link #ABSENT}
+ * @param seismic number of the unit of earthquake, or {@link #ABSENT}
  * @param cells live load cells
+ * @param deadCells dead load by cells: together they are the dead unit
  * @param columnStarts x where each column begins (m); the first begins at minus infinity
  * @param rowNames what each row of the floor is called; higher row numbers are loads directly on a shore
  */
@@ -22,7 +26,10 @@ public record LoadModel(
         int dead,
         int roofLive,
         int snow,
+        int wind,
+        int seismic,
         List<Cell> cells,
+        List<Cell> deadCells,
         List<Double> columnStarts,
         List<String> rowNames) {
 
@@ -30,7 +37,7 @@ public record LoadModel(
     public static final int ABSENT = -1;
 
     /**
-     * Live load of one cell.
+     * Load of one cell.
      *
      * @param unit its unit load
      * @param column column, 0 left of the first post line
@@ -41,6 +48,7 @@ public record LoadModel(
     public LoadModel {
         units = List.copyOf(units);
         cells = List.copyOf(cells);
+        deadCells = List.copyOf(deadCells);
         columnStarts = List.copyOf(columnStarts);
         rowNames = List.copyOf(rowNames);
     }

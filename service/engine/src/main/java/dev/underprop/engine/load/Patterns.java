@@ -1,6 +1,8 @@
 package dev.underprop.engine.load;
 
-import dev.underprop.engine.plan.Post;
+import dev.underprop.engine.plan.Bearing;
+import dev.underprop.engine.plan.Girder;
+import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.Shore;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -11,7 +13,7 @@ import java.util.function.IntPredicate;
 import java.util.function.Supplier;
 
 /**
- * The live load patterns of a plan: all; for every shore its odd spans, its even spans, each pair of neighbours and each
+ * The live load patterns of a plan: all; for every shore and girder its odd spans, its even spans, each pair of neighbours and each
  * single span; the same for the parts of the joists between the lines that carry them; and, asked for one by one, the
  * pattern of influence that relieves or presses a given contact most. A pattern that repeats another is kept once.
  */
@@ -26,31 +28,43 @@ public final class Patterns {
     private final List<Pattern> patterns = new ArrayList<>();
 
     /** Collects the patterns that do not depend on the contact state. */
-    public Patterns(LoadModel model, List<Shore> shores) {
+    public Patterns(LoadModel model, JobPlan plan) {
         this.model = model;
         this.count = model.cells().size();
         add("live load everywhere", cell -> true);
-        for (Shore shore : shores) {
-            addGroups(spanNames(shore), "spans of " + shore.name(), cell -> spanOf(shore, cell.column()));
+        for (Shore shore : plan.shores()) {
+            List<Line> posts =
+                    shore.posts().stream().map(p -> new Line(p.name(), p.x())).toList();
+            addGroups(spanNames(posts), "spans of " + shore.name(), cell -> spanOf(posts, cell.column()));
+        }
+        for (Bearing bearing : plan.floor().bearings()) {
+            if (bearing.body() instanceof Girder girder) {
+                List<Line> piers = girder.piers().stream()
+                        .map(p -> new Line(p.name(), p.x()))
+                        .toList();
+                addGroups(spanNames(piers), "spans of " + bearing.name(), cell -> spanOf(piers, cell.column()));
+            }
         }
         addGroups(model.rowNames(), "parts of the joists", LoadModel.Cell::row);
     }
 
-    private static List<String> spanNames(Shore shore) {
-        List<Post> posts = shore.posts();
+    /** A post or pier: what bounds the spans of a beam. */
+    private record Line(String name, double x) {}
+
+    private static List<String> spanNames(List<Line> lines) {
         List<String> names = new ArrayList<>();
-        names.add("left of " + posts.get(0).name());
-        for (int i = 1; i < posts.size(); i++) {
-            names.add(posts.get(i - 1).name() + " to " + posts.get(i).name());
+        names.add("left of " + lines.get(0).name);
+        for (int i = 1; i < lines.size(); i++) {
+            names.add(lines.get(i - 1).name + " to " + lines.get(i).name);
         }
-        names.add("right of " + posts.get(posts.size() - 1).name());
+        names.add("right of " + lines.get(lines.size() - 1).name);
         return names;
     }
 
-    private int spanOf(Shore shore, int column) {
+    private int spanOf(List<Line> lines, int column) {
         double from = model.columnStarts().get(column);
         int span = 0;
-        while (span < shore.posts().size() && shore.posts().get(span).x() <= from + 1e-3) {
+        while (span < lines.size() && lines.get(span).x <= from + 1e-3) {
             span++;
         }
         return span;

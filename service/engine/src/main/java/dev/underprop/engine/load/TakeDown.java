@@ -1,10 +1,12 @@
 package dev.underprop.engine.load;
 
 import dev.underprop.engine.plan.Floor;
+import dev.underprop.engine.plan.Girder;
 import dev.underprop.engine.plan.Intensity;
 import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.Joist;
 import dev.underprop.engine.plan.Load;
+import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.Shore;
 import dev.underprop.engine.statics.UnitLoad;
 import java.util.ArrayList;
@@ -23,7 +25,10 @@ final class TakeDown {
     private final List<UnitLoad.Piece> dead = new ArrayList<>();
     private final List<UnitLoad.Piece> roofLive = new ArrayList<>();
     private final List<UnitLoad.Piece> snow = new ArrayList<>();
+    private final List<UnitLoad.Piece> wind = new ArrayList<>();
+    private final List<UnitLoad.Piece> seismic = new ArrayList<>();
     private final List<List<UnitLoad.Piece>> live = new ArrayList<>();
+    private final List<List<UnitLoad.Piece>> deadByCell = new ArrayList<>();
 
     TakeDown(JobPlan plan) {
         this(plan, plan.floor().loads());
@@ -34,9 +39,10 @@ final class TakeDown {
         this.plan = plan;
         this.strips = new Strips(plan.floor().joists());
         this.grid = new Grid(plan.floor(), plan.shores());
-        int cells = grid.columns() * (grid.rows() + plan.shores().size());
+        int cells = grid.columns() * (grid.rows() + carriers());
         for (int c = 0; c < cells; c++) {
             live.add(new ArrayList<>());
+            deadByCell.add(new ArrayList<>());
         }
         loads.forEach(this::add);
     }
@@ -50,23 +56,51 @@ final class TakeDown {
         }
     }
 
+    private int carriers() {
+        return plan.shores().size() + plan.girders().size();
+    }
+
     private void addOwnWeight() {
         List<Joist> joists = plan.floor().joists();
         if (plan.floor().joistWeight() == Floor.JoistWeight.ADDED) {
             for (int j = 0; j < joists.size(); j++) {
-                Joist joist = joists.get(j);
-                addUniform(dead, j, joist.start(), joist.end(), joist.member().weight());
+                addOwnWeight(j, joists.get(j));
             }
         }
-        for (int s = 0; s < plan.shores().size(); s++) {
-            Shore shore = plan.shores().get(s);
-            addUniform(
-                    dead,
-                    joists.size() + s,
-                    shore.start(),
-                    shore.end(),
-                    shore.beam().weight());
+        int member = joists.size();
+        int row = grid.rows();
+        for (Shore shore : plan.shores()) {
+            addOwnWeight(member++, row++, shore.start(), shore.end(), shore.beam());
         }
+        for (Girder girder : plan.girders()) {
+            addOwnWeight(member++, row++, girder.start(), girder.end(), girder.member());
+        }
+    }
+
+    private void addOwnWeight(int member, Joist joist) {
+        int column = grid.columnOf(joist.x());
+        for (int row = 0; row < grid.rows(); row++) {
+            double from = Math.max(joist.start(), grid.rowStart(row));
+            double to = Math.min(joist.end(), grid.rowEnd(row));
+            if (to > from) {
+                addDead(column, row, member, from, to, joist.member().weight());
+            }
+        }
+    }
+
+    private void addOwnWeight(int member, int row, double start, double end, Member timber) {
+        for (int column = 0; column < grid.columns(); column++) {
+            double from = Math.max(start, grid.columnStart(column));
+            double to = Math.min(end, grid.columnEnd(column));
+            if (to > from) {
+                addDead(column, row, member, from, to, timber.weight());
+            }
+        }
+    }
+
+    private void addDead(int column, int row, int member, double from, double to, double weight) {
+        addUniform(dead, member, from, to, weight);
+        addUniform(deadByCell.get(place(column, row)), member, from, to, weight);
     }
 
     private boolean add(Load load) {
@@ -217,31 +251,36 @@ final class TakeDown {
     }
 
     private void spread(Intensity value, int column, int row, int member, double from, double to, double part) {
-        addUniform(dead, member, from, to, value.dead() * part);
+        addDead(column, row, member, from, to, value.dead() * part);
         addUniform(roofLive, member, from, to, value.roofLive() * part);
         addUniform(snow, member, from, to, value.snow() * part);
-        addUniform(cell(column, row), member, from, to, value.live() * part);
+        addUniform(wind, member, from, to, value.wind() * part);
+        addUniform(seismic, member, from, to, value.seismic() * part);
+        addUniform(live.get(place(column, row)), member, from, to, value.live() * part);
     }
 
     private void place(Intensity value, int column, int row, int member, double at, double part) {
         addPoint(dead, member, at, value.dead() * part);
+        addPoint(deadByCell.get(place(column, row)), member, at, value.dead() * part);
         addPoint(roofLive, member, at, value.roofLive() * part);
         addPoint(snow, member, at, value.snow() * part);
-        addPoint(cell(column, row), member, at, value.live() * part);
+        addPoint(wind, member, at, value.wind() * part);
+        addPoint(seismic, member, at, value.seismic() * part);
+        addPoint(live.get(place(column, row)), member, at, value.live() * part);
     }
 
-    private List<UnitLoad.Piece> cell(int column, int row) {
-        return live.get(row * grid.columns() + column);
+    private int place(int column, int row) {
+        return row * grid.columns() + column;
     }
 
     private static void addUniform(List<UnitLoad.Piece> to, int member, double from, double end, double intensity) {
-        if (intensity > 0) {
+        if (intensity != 0) {
             to.add(new UnitLoad.Uniform(member, from, end, intensity));
         }
     }
 
     private static void addPoint(List<UnitLoad.Piece> to, int member, double at, double force) {
-        if (force > 0) {
+        if (force != 0) {
             to.add(new UnitLoad.Point(member, at, force));
         }
     }
@@ -251,14 +290,23 @@ final class TakeDown {
         units.add(new UnitLoad("dead", dead));
         int roof = addUnit(units, "roof live", roofLive);
         int snowUnit = addUnit(units, "snow", snow);
+        int windUnit = addUnit(units, "wind", wind);
+        int seismicUnit = addUnit(units, "seismic", seismic);
+        List<LoadModel.Cell> cells = cells(units, "live", live);
+        List<LoadModel.Cell> deadCells = cells(units, "dead of a cell", deadByCell);
+        return new LoadModel(
+                units, 0, roof, snowUnit, windUnit, seismicUnit, cells, deadCells, columnStarts(), rowNames());
+    }
+
+    private List<LoadModel.Cell> cells(List<UnitLoad> units, String name, List<List<UnitLoad.Piece>> byCell) {
         List<LoadModel.Cell> cells = new ArrayList<>();
-        for (int c = 0; c < live.size(); c++) {
-            int unit = addUnit(units, "live", live.get(c));
+        for (int c = 0; c < byCell.size(); c++) {
+            int unit = addUnit(units, name, byCell.get(c));
             if (unit != LoadModel.ABSENT) {
                 cells.add(new LoadModel.Cell(unit, c % grid.columns(), c / grid.columns()));
             }
         }
-        return new LoadModel(units, 0, roof, snowUnit, cells, columnStarts(), rowNames());
+        return cells;
     }
 
     private List<Double> columnStarts() {

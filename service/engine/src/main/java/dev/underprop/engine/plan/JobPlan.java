@@ -26,6 +26,14 @@ public record JobPlan(
         this(basis, floor, shores, ground, situations, Circumstances.UNSTATED);
     }
 
+    /** The girders among the bearings, in their order. */
+    public List<Girder> girders() {
+        return floor.bearings().stream()
+                .filter(b -> b.body() instanceof Girder)
+                .map(b -> (Girder) b.body())
+                .toList();
+    }
+
     public JobPlan {
         shores = List.copyOf(shores);
         situations = List.copyOf(situations);

@@ -124,6 +124,10 @@ final class Assembly {
         return Props.of(frame, nodes);
     }
 
+    int addOffsets(List<UnitLoad.Offset> offsets) {
+        return loadings.addOffsets(frame, nodes, offsets);
+    }
+
     Loadings loadings() {
         return loadings;
     }

@@ -20,6 +20,11 @@ abstract sealed class CaseAnswer {
         return state;
     }
 
+    /** The same state's answer to a case with one more unit. */
+    CaseAnswer shifted(LoadCase loadCase, int unit, double factor) {
+        return new Summed(state, loadCase, values, unit, factor);
+    }
+
     /** Force (N) at each closed contact, opening (m) at each open one. */
     double[] values() {
         return values;
@@ -37,6 +42,12 @@ abstract sealed class CaseAnswer {
         Summed(ContactState state, LoadCase loadCase) {
             super(state, sum(state, loadCase, true));
             this.loadCase = loadCase;
+        }
+
+        Summed(ContactState state, LoadCase loadCase, double[] before, int unit, double factor) {
+            super(state, before.clone());
+            this.loadCase = loadCase;
+            addScaled(state.response(unit).values(), factor, values());
         }
 
         private static double[] sum(ContactState state, LoadCase loadCase, boolean values) {

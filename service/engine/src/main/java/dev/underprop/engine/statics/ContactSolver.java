@@ -34,11 +34,16 @@ public final class ContactSolver {
     /** Openings beyond this part of the shortest member are looked at more closely; a floor's are millimetres. */
     private static final double WIDE = 0.01;
 
+    /** No contact is wrong; never changed. */
+    private static final BitSet NONE = new BitSet();
+
     private final Assembly assembly;
     private final Props props;
     private final Map<Closure, ContactState> states = new HashMap<>();
     private final Map<Rules, Recall> recalls = new HashMap<>();
     private final Rules own;
+    private Rules lastRules;
+    private Recall lastRecall;
     private final int contacts;
     private int solves;
     private int oneByOne;
@@ -60,6 +65,9 @@ public final class ContactSolver {
         this.props = props;
         this.own = Rules.of(assembly.frame());
         this.contacts = assembly.frame().contacts().size();
+        this.lastRules = own;
+        this.lastRecall = newRecall(own);
+        recalls.put(own, lastRecall);
     }
 
     /**
@@ -84,6 +92,15 @@ public final class ContactSolver {
      */
     public int addGroup(int[] units) {
         return assembly.loadings().addGroup(units);
+    }
+
+    /**
+     * Adds a unit of changed gaps alone, once it is known: the shape in which a floor was found, a post out of line.
+     *
+     * @return the unit's number, known to all solvers that share the assembly
+     */
+    public int addOffsets(List<UnitLoad.Offset> offsets) {
+        return assembly.addOffsets(offsets);
     }
 
     /** The case with its groups written out as units. */
@@ -139,7 +156,7 @@ public final class ContactSolver {
      * @param rules which contacts are absent and which can pull
      */
     public Solution solve(LoadCase loadCase, Rules rules) {
-        Recall recall = recalls.computeIfAbsent(rules, this::recall);
+        Recall recall = recall(rules);
         ContactState base = recall.base();
         ContactState likely = recall.likely(loadCase);
         CaseAnswer answer = ask(likely, loadCase);
@@ -168,12 +185,39 @@ public final class ContactSolver {
      */
     public Solution shifted(Solution from, int unit, double factor, Rules rules) {
         LoadCase loadCase = from.loadCase().with(unit, factor);
-        CaseAnswer answer = ask(state(start(from.state().closed(), rules)), loadCase);
+        boolean same = from.rules() == rules && from.state().of(props);
+        CaseAnswer answer = same
+                ? from.answer().shifted(loadCase, unit, factor)
+                : ask(state(start(from.state().closed(), rules)), loadCase);
         BitSet wrong = wrong(answer, loadCase, rules);
-        return wrong.isEmpty() ? accept(loadCase, rules, answer, 0) : search(loadCase, rules, answer, wrong);
+        if (wrong.isEmpty()) {
+            return accept(loadCase, rules, answer, 0);
+        }
+        Recall recall = recall(rules);
+        ContactState likely = recall.likelyShifted(unit, factor < 0);
+        if (likely != answer.state()) {
+            CaseAnswer again = ask(likely, loadCase);
+            BitSet wrongAgain = wrong(again, loadCase, rules);
+            if (wrongAgain.isEmpty()) {
+                return accept(loadCase, rules, again, 1);
+            }
+        }
+        Solution solution = search(loadCase, rules, answer, wrong);
+        if (solution.outcome() == Solution.Outcome.SETTLED) {
+            recall.settledShifted(unit, factor < 0, solution.state());
+        }
+        return solution;
     }
 
     private Recall recall(Rules rules) {
+        if (rules != lastRules) {
+            lastRecall = recalls.computeIfAbsent(rules, this::newRecall);
+            lastRules = rules;
+        }
+        return lastRecall;
+    }
+
+    private Recall newRecall(Rules rules) {
         BitSet touching = new BitSet();
         for (int c = 0; c < contacts; c++) {
             touching.set(c, assembly.frame().contacts().get(c).gap() <= 0);
@@ -303,10 +347,11 @@ public final class ContactSolver {
         }
         double pull = -pull(loadCase, strongest) * Math.max(1, largest / assembly.longest());
         double overlap = -Tolerance.PENETRATION_FLOOR - Tolerance.PENETRATION * largest;
-        BitSet wrong = new BitSet();
+        BitSet wrong = NONE;
         for (int c = 0; c < contacts; c++) {
             boolean bad = answer.state().pressing(c) ? values[c] < pull && !rules.canPull(c) : values[c] < overlap;
             if ((bad || Double.isNaN(values[c])) && !rules.isAbsent(c)) {
+                wrong = wrong == NONE ? new BitSet() : wrong;
                 wrong.set(c);
             }
         }

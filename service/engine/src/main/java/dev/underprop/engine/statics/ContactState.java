@@ -165,6 +165,11 @@ final class ContactState {
         }
     }
 
+    /** Whether it stands on these props. */
+    boolean of(Props others) {
+        return props == others;
+    }
+
     boolean pressing(int contact) {
         return pressing[contact];
     }

@@ -12,6 +12,9 @@ final class Loadings {
     /** A sum of this many rows costs about what one new row does. */
     private static final int SMALL_GROUP = 12;
 
+    /** Marks a unit that was added after the others and is no group. */
+    private static final int[] ALONE = {};
+
     private final List<Loading> loadings = new ArrayList<>();
     private final int units;
     private final double heaviest;
@@ -164,7 +167,7 @@ final class Loadings {
     }
 
     private boolean offset(int unit) {
-        return isGroup(unit)
+        return unit > units
                 ? groupOffset.get(unit - units - 1)
                 : loadings.get(unit).offset();
     }
@@ -184,9 +187,20 @@ final class Loadings {
         return loadings.size() - 1;
     }
 
+    /** Adds a unit of changed gaps alone; answers with its number as a unit. */
+    int addOffsets(Frame frame, CarrierNodes nodes, List<UnitLoad.Offset> offsets) {
+        Loading loading = nothing(frame, nodes);
+        offsets.forEach(offset -> addOffset(frame, offset, loading));
+        groupOffset.add(true);
+        groups.add(ALONE);
+        groupTotals.add(0.0);
+        loadings.add(loading);
+        return loadings.size() - 1;
+    }
+
     /** Whether a unit number is that of a group. */
     boolean isGroup(int unit) {
-        return unit > units;
+        return unit > units && group(unit) != ALONE;
     }
 
     /** Whether summing the answers to a group's units costs less than answering for the group itself. */

@@ -1,12 +1,16 @@
 package dev.underprop.engine.statics;
 
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
 
 /** Contact states in which cases by the same rules ended, to begin the next from. */
 final class Recall {
 
     private ContactState base;
     private boolean first = true;
+
+    private final Map<Integer, ContactState> shifted = new HashMap<>();
 
     /** By final unit; the first place is for cases without any. */
     private ContactState[] lastOf = {};
@@ -38,6 +42,15 @@ final class Recall {
             first = false;
             base = state;
         }
+    }
+
+    /** The state in which the last case shifted by a unit in one sense ended that had to be searched for. */
+    ContactState likelyShifted(int unit, boolean turned) {
+        return shifted.getOrDefault(2 * unit + (turned ? 1 : 0), base);
+    }
+
+    void settledShifted(int unit, boolean turned, ContactState state) {
+        shifted.put(2 * unit + (turned ? 1 : 0), state);
     }
 
     private static int place(LoadCase loadCase) {

@@ -48,6 +48,11 @@ public final class Solution {
         return loadCase;
     }
 
+    /** Whether a contact is not there by the rules of the case. */
+    public boolean absent(int contact) {
+        return rules.isAbsent(contact);
+    }
+
     /** The rules by which the case was solved. */
     public Rules rules() {
         return rules;
@@ -91,6 +96,20 @@ public final class Solution {
 
     ContactState state() {
         return state;
+    }
+
+    CaseAnswer answer() {
+        return answer;
+    }
+
+    /** Whether another case ended with the same contacts closed on the same props. */
+    public boolean sameState(Solution other) {
+        return state == other.state;
+    }
+
+    /** Row of one unit at full value in this solution's contact state; shared, not to be changed. */
+    public double[] unitRow(int unit) {
+        return state.row(unit);
     }
 
     /** Whether a member is held at the same places in another case. */

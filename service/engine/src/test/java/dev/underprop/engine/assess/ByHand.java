@@ -30,7 +30,7 @@ final class ByHand {
     private double hogging;
     private double shear;
 
-    ByHand(JobPlan plan, SituationFrame frame, List<UnitLoad> units, LoadCase loads, Solution solution, int member) {
+    ByHand(JobPlan plan, PlanFrame frame, List<UnitLoad> units, LoadCase loads, Solution solution, int member) {
         int joists = plan.floor().joists().size();
         boolean joist = member < joists;
         Joist line = joist ? plan.floor().joists().get(member) : null;
@@ -55,7 +55,9 @@ final class ByHand {
         this.supports = Arrays.copyOf(held, n);
         Arrays.sort(supports);
         for (int i = 0; i < loads.size(); i++) {
-            add(units.get(loads.unit(i)), loads.factor(i), member);
+            if (loads.unit(i) < units.size()) {
+                add(units.get(loads.unit(i)), loads.factor(i), member);
+            }
         }
         integrate();
     }

@@ -39,7 +39,7 @@ final class Changed {
         List<Load> loads = plan.floor().loads().stream().map(Changed::mirrored).toList();
         Floor floor =
                 new Floor(joists, plan.floor().bearings(), loads, plan.floor().joistWeight());
-        return new JobPlan(plan.basis(), floor, shores, plan.ground(), plan.situations());
+        return new JobPlan(plan.basis(), floor, shores, plan.ground(), plan.situations(), plan.circumstances());
     }
 
     private static Load mirrored(Load load) {
@@ -69,11 +69,46 @@ final class Changed {
                 plan.floor().bearings(),
                 loads(plan, i -> new Intensity(k * i.dead(), k * i.live(), k * i.roofLive(), k * i.snow())),
                 plan.floor().joistWeight());
-        return new JobPlan(plan.basis(), floor, shores, plan.ground(), plan.situations());
+        return new JobPlan(plan.basis(), floor, shores, plan.ground(), plan.situations(), plan.circumstances());
     }
 
     private static Member weighing(Member m, double k) {
         return new Member(m.label(), m.ply(), m.plies(), m.grade(), m.nominal(), m.moisture(), k * m.weight());
+    }
+
+    /** Snow beside the other loads. */
+    static JobPlan snow(JobPlan plan, double part) {
+        Floor floor = new Floor(
+                plan.floor().joists(),
+                plan.floor().bearings(),
+                loads(plan, i -> new Intensity(i.dead(), i.live(), i.roofLive(), i.snow() + part * i.dead())),
+                plan.floor().joistWeight());
+        return new JobPlan(plan.basis(), floor, plan.shores(), plan.ground(), plan.situations(), plan.circumstances());
+    }
+
+    /** The same posts with another stiffness. */
+    static JobPlan stiffness(JobPlan plan, Post.Stiffness stiffness) {
+        List<Shore> shores = plan.shores().stream()
+                .map(s -> new Shore(
+                        s.name(),
+                        s.y(),
+                        s.beam(),
+                        s.start(),
+                        s.length(),
+                        s.gaps(),
+                        s.posts().stream()
+                                .map(p -> new Post(
+                                        p.name(),
+                                        p.x(),
+                                        p.height(),
+                                        stiffness,
+                                        p.gap(),
+                                        p.lift(),
+                                        p.type(),
+                                        p.footing()))
+                                .toList()))
+                .toList();
+        return new JobPlan(plan.basis(), plan.floor(), shores, plan.ground(), plan.situations(), plan.circumstances());
     }
 
     /** Live loads times k. */
@@ -83,7 +118,7 @@ final class Changed {
                 plan.floor().bearings(),
                 loads(plan, i -> new Intensity(i.dead(), k * i.live(), i.roofLive(), i.snow())),
                 plan.floor().joistWeight());
-        return new JobPlan(plan.basis(), floor, plan.shores(), plan.ground(), plan.situations());
+        return new JobPlan(plan.basis(), floor, plan.shores(), plan.ground(), plan.situations(), plan.circumstances());
     }
 
     private static List<Load> loads(JobPlan plan, UnaryOperator<Intensity> change) {
@@ -106,6 +141,6 @@ final class Changed {
     }
 
     static JobPlan situations(JobPlan plan, List<Situation> situations) {
-        return new JobPlan(plan.basis(), plan.floor(), plan.shores(), plan.ground(), situations);
+        return new JobPlan(plan.basis(), plan.floor(), plan.shores(), plan.ground(), situations, plan.circumstances());
     }
 }

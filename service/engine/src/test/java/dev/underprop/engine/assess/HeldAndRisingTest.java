@@ -49,7 +49,7 @@ class HeldAndRisingTest {
         for (double x : posts) {
             list.add(Plans.post("A" + (list.size() + 1), x, Plans.RIGID));
         }
-        return new Shore("A", 5 * Plans.FOOT, Plans.twoByTen(3, 0), -0.3, 3.1, List.of(), list);
+        return new Shore("A", 5 * Plans.FOOT, Plans.twoByTen(3, 90), -0.3, 3.1, List.of(), list);
     }
 
     private static CheckResult at(JobPlan plan, CheckId id, String place) {
@@ -119,8 +119,8 @@ class HeldAndRisingTest {
         Bearing near = bearing("near", 0.05, new Fastening.Loose(), 0, 0);
         Bearing far = bearing("far", LENGTH - 0.05, new Fastening.Loose(), 0, 0);
         List<Post> posts = List.of(Plans.post("A1", 0.2, Plans.RIGID), Plans.post("A2", 0.7, Plans.RIGID));
-        Shore whole = new Shore("A", 5 * Plans.FOOT, Plans.twoByTen(3, 0), -0.1, 1.1, List.of(), posts);
-        Shore half = new Shore("A", 5 * Plans.FOOT, Plans.twoByTen(3, 0), 0, 1.0, List.of(), posts);
+        Shore whole = new Shore("A", 5 * Plans.FOOT, Plans.twoByTen(3, 90), -0.1, 1.1, List.of(), posts);
+        Shore half = new Shore("A", 5 * Plans.FOOT, Plans.twoByTen(3, 90), 0, 1.0, List.of(), posts);
 
         CheckResult onWhole = at(
                 plan(joists, List.of(near, far), List.of(whole), Plans.area(12, 40)),

@@ -3,12 +3,14 @@ package dev.underprop.engine.assess;
 import dev.underprop.engine.clause.ibc2021.Section1806;
 import dev.underprop.engine.material.WoodGrade;
 import dev.underprop.engine.plan.Bearing;
+import dev.underprop.engine.plan.Circumstances;
 import dev.underprop.engine.plan.Fastening;
 import dev.underprop.engine.plan.Floor;
 import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Intensity;
 import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.Joist;
+import dev.underprop.engine.plan.Limits;
 import dev.underprop.engine.plan.Load;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.Pad;
@@ -74,7 +76,23 @@ final class Plans {
             Ground.Condition.UNDISTURBED,
             12 * INCH);
 
+    /** Posts in line to the last bit: for closed forms, and where all forces scale with the loads. */
+    static final Circumstances EXACT = new Circumstances(
+            Circumstances.UNSTATED.floorRestraint(),
+            Circumstances.UNSTATED.lateral(),
+            Circumstances.UNSTATED.excavation(),
+            Circumstances.UNSTATED.intake(),
+            new Limits(new Limits.FitUp(0, true), Limits.DEFAULT.transfer()));
+
     private Plans() {}
+
+    static JobPlan exact(JobPlan plan) {
+        return with(plan, EXACT);
+    }
+
+    static JobPlan with(JobPlan plan, Circumstances circumstances) {
+        return new JobPlan(plan.basis(), plan.floor(), plan.shores(), plan.ground(), plan.situations(), circumstances);
+    }
 
     static Member twoByTen(int plies, double weight) {
         return new Member(

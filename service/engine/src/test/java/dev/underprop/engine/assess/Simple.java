@@ -82,7 +82,12 @@ final class Simple {
 
     static JobPlan plan(Floor floor, List<Shore> shores, Ground ground) {
         return new JobPlan(
-                Basis.US_ASD, floor, shores, ground, List.of(new Situation("as it stands", List.of(), List.of())));
+                Basis.US_ASD,
+                floor,
+                shores,
+                ground,
+                List.of(new Situation("as it stands", List.of(), List.of())),
+                Plans.EXACT);
     }
 
     static Member member(RectangularSection section, WoodGrade grade, double weight) {

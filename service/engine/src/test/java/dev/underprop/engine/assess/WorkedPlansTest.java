@@ -41,7 +41,8 @@ class WorkedPlansTest {
                 new Floor(List.of(), List.of(), List.of(Simple.uniform(LINE, 0)), Floor.JoistWeight.INCLUDED_IN_DEAD),
                 List.of(shore),
                 new Ground.Unstated(),
-                List.of(situation));
+                List.of(situation),
+                Plans.EXACT);
     }
 
     private static double middlePost(double lift) {
@@ -92,14 +93,14 @@ class WorkedPlansTest {
 
     /**
      * A joist on the shore and the girder alone is statically determinate: lever rule about the shore, for D + 0.75 L +
-     * 0.75 S with live load only before the shore. Inches and pounds; every joist draws from 2 ft.
+     * 0.75 S before the shore and 0.6 D behind it, without live load there. Inches and pounds; every joist draws from 2 ft.
      */
     @Test
     void tiedBeyondCapacityFailsWithTheLeverRulesUplift() {
         double wall = 2 * (310 + 0.75 * 180);
-        double live = 0.75 * 2 * 40 * 42 / 12;
-        double dead = 2 * 12 * 15;
-        double uplift = (wall * (42 - 1.75) + live * (42 - 21) - dead * (90 - 42)) / (174 - 42);
+        double before = 2 * (12 + 0.75 * 40) * 42 / 12;
+        double behind = 0.6 * 2 * 12 * (180 - 42) / 12;
+        double uplift = (wall * (42 - 1.75) + before * (42 - 21) - behind * (180 - 42) / 2) / (174 - 42);
         double capacity = 100 * Plans.POUND;
         JobPlan plan = Plans.reference(new Fastening.Held(capacity, "ties"), Plans.RIGID);
         CheckResult result = Simple.check(plan, CheckId.BEARING_UPLIFT, "J3 on girder");

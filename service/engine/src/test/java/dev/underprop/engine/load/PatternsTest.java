@@ -34,7 +34,7 @@ class PatternsTest {
     }
 
     private static Patterns patterns(JobPlan plan) {
-        return new Patterns(LoadModel.of(plan), plan.shores());
+        return new Patterns(LoadModel.of(plan), plan);
     }
 
     private static List<String> names(JobPlan plan) {

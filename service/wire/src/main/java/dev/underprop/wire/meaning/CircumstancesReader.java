@@ -1,6 +1,7 @@
 package dev.underprop.wire.meaning;
 
 import dev.underprop.api.model.JobPlan;
+import dev.underprop.api.model.Load;
 import dev.underprop.engine.plan.Circumstances;
 
 /** Reads what stands around the structure itself. */
@@ -8,7 +9,9 @@ final class CircumstancesReader {
 
     private CircumstancesReader() {}
 
-    static Circumstances read(JobPlan model, Spot root, NameTable<Integer> loads) {
+    static Circumstances read(JobPlan model, Spot root) {
+        NameTable<Integer> loads = NameTable.indexed(
+                "load", model.getFloor().getLoads().stream().map(Load::getName).toList());
         return new Circumstances(
                 RestraintReader.sides(model.getRestraint(), root.member("restraint")),
                 LateralReader.read(model.getLateral(), root.member("lateral")),

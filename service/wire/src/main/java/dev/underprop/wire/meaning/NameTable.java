@@ -4,6 +4,7 @@ import dev.underprop.wire.fault.Fault;
 import dev.underprop.wire.fault.Messages;
 import dev.underprop.wire.fault.Nearest;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -17,6 +18,15 @@ final class NameTable<T> {
 
     NameTable(String kind) {
         this.kind = kind;
+    }
+
+    /** Indices by name, without complaint about names that stand twice: that is said where the things are read. */
+    static NameTable<Integer> indexed(String kind, List<String> names) {
+        NameTable<Integer> table = new NameTable<>(kind);
+        for (int i = 0; i < names.size(); i++) {
+            table.things.putIfAbsent(names.get(i), i);
+        }
+        return table;
     }
 
     /** Adds a thing; a name that stands already is a fault at the spot. */
@@ -34,10 +44,6 @@ final class NameTable<T> {
             return Optional.empty();
         }
         return Optional.of(thing);
-    }
-
-    boolean has(String name) {
-        return things.containsKey(name);
     }
 
     private void reportUnknown(String name, Spot spot) {

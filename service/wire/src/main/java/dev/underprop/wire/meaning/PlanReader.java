@@ -52,16 +52,14 @@ public final class PlanReader {
         List<JoistDraft> joists =
                 new JoistsReader(floor.member("joists"), model.getFloor().getJoists(), timber).read();
         NameTable<Integer> joistNames =
-                indexed("joist", joists.stream().map(JoistDraft::name).toList());
+                NameTable.indexed("joist", joists.stream().map(JoistDraft::name).toList());
         SeatReader seats = new SeatReader(joists, joistNames);
         List<BearingDraft> bearings = new BearingsReader(
                         floor.member("bearings"), joists, seats, new GirderReader(timber))
                 .read(model.getFloor().getBearings());
         List<ShoreDraft> shores = shores(model, root, joists, seats);
         SeatSpacing.check(joists, bearings, shores);
-        NameTable<Removable> removables = Removable.of(bearings);
-        NameTable<Integer> bearingNames =
-                indexed("bearing", bearings.stream().map(BearingDraft::name).toList());
+        RemovalReader removals = new RemovalReader(joists, bearings);
         NameTable<Integer> shoreNames = named(
                 "shore",
                 shores.stream().map(ShoreDraft::name).toList(),
@@ -70,15 +68,9 @@ public final class PlanReader {
                 .read(model.getFloor().getLoads(), floor.member("loads"));
         Floor.JoistWeight weight = joistWeight(model, floor.member("joists"));
         Supplier<dev.underprop.engine.plan.Ground> ground = GroundReader.read(model.getGround(), root.member("ground"));
-        List<dev.underprop.engine.plan.Situation> situations = new SituationsReader(
-                        new RemovalReader(joists, bearings, bearingNames, removables), posts(shores))
-                .read(model.getSituations(), root.member("situations"));
-        NameTable<Integer> loadNames = indexed(
-                "load",
-                model.getFloor().getLoads().stream()
-                        .map(dev.underprop.api.model.Load::getName)
-                        .toList());
-        Circumstances circumstances = CircumstancesReader.read(model, root, loadNames);
+        List<dev.underprop.engine.plan.Situation> situations =
+                new SituationsReader(removals, posts(shores)).read(model.getSituations(), root.member("situations"));
+        Circumstances circumstances = CircumstancesReader.read(model, root);
         return () -> new dev.underprop.engine.plan.JobPlan(
                 Basis.US_ASD,
                 new Floor(
@@ -104,17 +96,6 @@ public final class PlanReader {
         boolean added = text.given()
                 && text.choice(List.of("included", "added")).orElse("").equals("added");
         return added ? Floor.JoistWeight.ADDED : Floor.JoistWeight.INCLUDED_IN_DEAD;
-    }
-
-    /** Indices by name, without complaint about names that stand twice: that is said where the things are read. */
-    private static NameTable<Integer> indexed(String kind, List<String> names) {
-        NameTable<Integer> table = new NameTable<>(kind);
-        for (int i = 0; i < names.size(); i++) {
-            if (!table.has(names.get(i))) {
-                table.add(names.get(i), i, new Spot("", new Findings()));
-            }
-        }
-        return table;
     }
 
     private static NameTable<Integer> named(String kind, List<String> names, List<Spot> spots) {

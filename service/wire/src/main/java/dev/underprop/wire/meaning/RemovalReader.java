@@ -16,15 +16,13 @@ final class RemovalReader {
     private final NameTable<Integer> bearingNames;
     private final NameTable<Removable> removables;
 
-    RemovalReader(
-            List<JoistDraft> joists,
-            List<BearingDraft> bearings,
-            NameTable<Integer> bearingNames,
-            NameTable<Removable> removables) {
+    /** Names that stand twice among bearings and piers are reported here. */
+    RemovalReader(List<JoistDraft> joists, List<BearingDraft> bearings) {
         this.joists = joists;
         this.bearings = bearings;
-        this.bearingNames = bearingNames;
-        this.removables = removables;
+        this.bearingNames = NameTable.indexed(
+                "bearing", bearings.stream().map(BearingDraft::name).toList());
+        this.removables = Removable.of(bearings);
     }
 
     /** What is out whole. A pier goes with its girder, so that naming both is naming it twice. */

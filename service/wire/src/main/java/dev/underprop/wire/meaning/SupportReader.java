@@ -26,6 +26,7 @@ final class SupportReader {
         if (fastened == null) {
             return new Fastening.Loose();
         }
+        at.text("by", fastened.getBy()).said();
         Text uplift = at.text("uplift", fastened.getUplift());
         double value = uplift.quantityOr(Range.CAPACITY, Double.NaN);
         return Double.isNaN(value)

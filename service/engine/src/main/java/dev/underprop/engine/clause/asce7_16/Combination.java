@@ -1,6 +1,5 @@
 package dev.underprop.engine.clause.asce7_16;
 
-import dev.underprop.engine.standard.Admissible;
 import dev.underprop.engine.standard.Citation;
 import java.util.EnumSet;
 import java.util.List;
@@ -20,11 +19,13 @@ public record Combination(String name, List<Term> terms, LoadKind controlling, C
      * One load of a combination.
      *
      * @param kind which
-     * @param factor its part, positive
+     * @param factor its part; negative where the load acts the other way
      */
     public record Term(LoadKind kind, double factor) {
         public Term {
-            Admissible.positive(factor, "load factor");
+            if (!(Math.abs(factor) > 0) || Double.isInfinite(factor)) {
+                throw new IllegalArgumentException("a load factor is a number other than zero");
+            }
         }
     }
 
@@ -39,6 +40,19 @@ public record Combination(String name, List<Term> terms, LoadKind controlling, C
         if (!kinds.contains(controlling)) {
             throw new IllegalArgumentException("the controlling load is one of the combination's: " + name);
         }
+    }
+
+    /** Terms as the document writes them: {@code D + 0.75 L + 0.75 S}. */
+    static String name(List<Term> terms) {
+        StringBuilder text = new StringBuilder();
+        for (Term term : terms) {
+            String sign = term.factor() < 0 ? " - " : " + ";
+            double size = Math.abs(term.factor());
+            text.append(text.isEmpty() ? "" : sign)
+                    .append(size == 1 ? "" : size + " ")
+                    .append(term.kind().symbol());
+        }
+        return text.toString();
     }
 
     /** Factor of a kind of load; 0 when it does not act. */

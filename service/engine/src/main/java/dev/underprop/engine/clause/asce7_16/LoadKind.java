@@ -9,7 +9,11 @@ public enum LoadKind {
     /** Lr: on a roof while it is worked on. */
     ROOF_LIVE("Lr"),
     /** S, at allowable-stress level. */
-    SNOW("S");
+    SNOW("S"),
+    /** W: the vertical part of wind, at the level of 7-16 (strength). */
+    WIND("W"),
+    /** Ev: the vertical part of earthquake, at strength level. */
+    SEISMIC("Ev");
 
     private final String symbol;
 

@@ -9,12 +9,13 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Section 2.4: combining nominal loads using allowable stress design. Items 1 to 4 of 2.4.1, for gravity. Rain, wind,
- * earthquake, and the items with 0.6 D against them are not here.
+ * Section 2.4: combining nominal loads using allowable stress design. Items 1 to 7 of 2.4.1 and 8 to 10 of 2.4.5. Rain is
+ * not here.
  */
 public final class Section2_4 {
 
-    private static final List<Citation> ITEMS = List.of(item(1), item(2), item(3), item(4));
+    private static final List<Citation> ITEMS =
+            List.of(item(1), item(2), item(3), item(4), item(5), item(6), item(7), item5(8), item5(9), item5(10));
     private static final Citation STRENGTH_SNOW = Citation.remembered("ASCE", "7-22", "2.4.1");
 
     private Section2_4() {}
@@ -42,6 +43,50 @@ public final class Section2_4 {
         return List.copyOf(list);
     }
 
+    /**
+     * Items 5 to 10 for the vertical parts of wind and earthquake, as far as they are there: with full dead load, with what
+     * else may act, and against 0.6 of dead load. The horizontal parts act on the restraints, not here.
+     *
+     * @param present kinds with a load other than zero
+     */
+    public static List<Combination> lateral(Set<LoadKind> present) {
+        List<Combination> list = new ArrayList<>();
+        if (present.contains(LoadKind.WIND)) {
+            list.add(combination(5, LoadKind.WIND, dead(), new Term(LoadKind.WIND, 0.6)));
+            list.add(beside(6, present, new Term(LoadKind.WIND, 0.45)));
+            list.add(combination(7, LoadKind.WIND, new Term(LoadKind.DEAD, 0.6), new Term(LoadKind.WIND, 0.6)));
+        }
+        if (present.contains(LoadKind.SEISMIC)) {
+            list.add(combination(8, LoadKind.SEISMIC, dead(), new Term(LoadKind.SEISMIC, 0.7)));
+            list.add(beside(9, present, new Term(LoadKind.SEISMIC, 0.525)));
+            list.add(combination(10, LoadKind.SEISMIC, new Term(LoadKind.DEAD, 0.6), new Term(LoadKind.SEISMIC, -0.7)));
+        }
+        return List.copyOf(list);
+    }
+
+    /** Sideways force of wind in allowable stress combinations, as part of W: 0.6. */
+    public static Cited windSideways() {
+        return new Cited(0.6, "0.6 W", ITEMS.get(4));
+    }
+
+    /** Sideways force of earthquake in allowable stress combinations, as part of Eh: 0.7. */
+    public static Cited seismicSideways() {
+        return new Cited(0.7, "0.7 Eh", ITEMS.get(7));
+    }
+
+    private static Combination beside(int item, Set<LoadKind> present, Term leading) {
+        List<Term> terms = new ArrayList<>();
+        terms.add(dead());
+        terms.add(leading);
+        List.of(LoadKind.LIVE, LoadKind.SNOW).stream()
+                .filter(present::contains)
+                .forEach(kind -> terms.add(new Term(kind, 0.75)));
+        if (item == 6 && !present.contains(LoadKind.SNOW) && present.contains(LoadKind.ROOF_LIVE)) {
+            terms.add(new Term(LoadKind.ROOF_LIVE, 0.75));
+        }
+        return combination(item, leading.kind(), terms.toArray(new Term[0]));
+    }
+
     private static Combination withDead(LoadKind above) {
         return combination(3, above, dead(), new Term(above, 1));
     }
@@ -54,19 +99,17 @@ public final class Section2_4 {
         return Citation.remembered("ASCE", "7-16", "2.4.1 item " + number);
     }
 
+    private static Citation item5(int number) {
+        return Citation.remembered("ASCE", "7-16", "2.4.5 item " + number);
+    }
+
     private static Term dead() {
         return new Term(LoadKind.DEAD, 1);
     }
 
     private static Combination combination(int item, LoadKind controlling, Term... terms) {
         List<Term> list = List.of(terms);
-        String name = String.join(" + ", list.stream().map(Section2_4::text).toList());
-        return new Combination(name, list, controlling, ITEMS.get(item - 1));
-    }
-
-    private static String text(Term term) {
-        String symbol = term.kind().symbol();
-        return term.factor() == 1 ? symbol : term.factor() + " " + symbol;
+        return new Combination(Combination.name(list), list, controlling, ITEMS.get(item - 1));
     }
 
     /**

@@ -23,13 +23,14 @@ public final class Section2_3 {
 
     /**
      * How long a kind of load lasts when the plan gives no reason for less. Table 2.3.2 would let roof live load count as
-     * lasting seven days (1.25); here it counts as two months (1.15), which is the safe side.
+     * lasting seven days (1.25), wind and earthquake as ten minutes (1.6); here they count as two months (1.15), which
+     * is the safe side.
      */
     public static LoadDuration duration(LoadKind kind) {
         return switch (kind) {
             case DEAD -> LoadDuration.PERMANENT;
             case LIVE -> LoadDuration.TEN_YEARS;
-            case ROOF_LIVE, SNOW -> LoadDuration.TWO_MONTHS;
+            case ROOF_LIVE, SNOW, WIND, SEISMIC -> LoadDuration.TWO_MONTHS;
         };
     }
 

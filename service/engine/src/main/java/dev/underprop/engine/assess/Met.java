@@ -1,0 +1,143 @@
+package dev.underprop.engine.assess;
+
+import dev.underprop.engine.assess.Setting.History;
+import dev.underprop.engine.statics.Solution;
+
+/** What the contacts of a situation met over all its cases and settings. */
+final class Met {
+
+    private final PlanFrame frame;
+    private final Peaks greatest;
+    private final Peaks least;
+    private final Peaks lift;
+    private final Peaks strength;
+    private final Peaks shores;
+    private final Peaks bearings;
+    private final double[][] byHistory;
+    private final boolean[] everOpen;
+    private final boolean[] everClosed;
+    private final double[] greatestOpening;
+    private double penetration;
+
+    Met(PlanFrame frame) {
+        this.frame = frame;
+        int contacts = frame.contacts();
+        this.greatest = new Peaks(contacts);
+        this.least = new Peaks(contacts);
+        this.lift = new Peaks(contacts);
+        this.strength = new Peaks(contacts);
+        this.shores = new Peaks(frame.plan().shores().size());
+        this.bearings = new Peaks(frame.plan().floor().bearings().size());
+        this.byHistory = new double[History.values().length][contacts];
+        this.everOpen = new boolean[contacts];
+        this.everClosed = new boolean[contacts];
+        this.greatestOpening = new double[contacts];
+    }
+
+    /** Takes one settled case of allowable stress. */
+    void allowable(Solution solution, Setting setting, int occurrence) {
+        double[] here = byHistory[setting.history().ordinal()];
+        double[] onShore = new double[frame.plan().shores().size()];
+        double[] onBearing = new double[frame.plan().floor().bearings().size()];
+        for (int c = 0; c < everOpen.length; c++) {
+            double force = solution.force(c);
+            greatest.note(c, force, Double.NaN, occurrence);
+            least.note(c, -force, Double.NaN, occurrence);
+            lift.note(c, -force, Double.NaN, occurrence);
+            here[c] = Math.max(here[c], force);
+            if (setting.fit().isTrue()) {
+                noteState(c, solution);
+            }
+            ContactPlace place = frame.places().get(c);
+            if (place instanceof ContactPlace.OnPost head) {
+                onShore[head.shore()] += force;
+            } else if (place instanceof ContactPlace.OnBearing seat) {
+                onBearing[seat.bearing()] += force;
+            }
+        }
+        note(onShore, shores, occurrence);
+        note(onBearing, bearings, occurrence);
+    }
+
+    private void noteState(int c, Solution solution) {
+        boolean closed = solution.closed(c);
+        everOpen[c] |= !closed;
+        everClosed[c] |= closed;
+        greatestOpening[c] = Math.max(greatestOpening[c], solution.opening(c));
+        if (!solution.absent(c)) {
+            penetration = Math.max(penetration, -solution.opening(c));
+        }
+    }
+
+    private static void note(double[] sums, Peaks peaks, int occurrence) {
+        for (int i = 0; i < sums.length; i++) {
+            peaks.note(i, sums[i], Double.NaN, occurrence);
+        }
+    }
+
+    /** Takes one settled case of strength. */
+    void strength(Solution solution, int occurrence) {
+        for (int c = 0; c < everOpen.length; c++) {
+            strength.note(c, solution.force(c), Double.NaN, occurrence);
+        }
+    }
+
+    /** Takes one settled case of stability: what holds down may be pulled harder by it. */
+    void stability(Solution solution, int occurrence) {
+        for (int c = 0; c < everOpen.length; c++) {
+            lift.note(c, -solution.force(c), Double.NaN, occurrence);
+        }
+    }
+
+    /** Greatest force at each contact (N), allowable stress. */
+    Peaks greatest() {
+        return greatest;
+    }
+
+    /** Least force at each contact (N), its sign turned, allowable stress. */
+    Peaks least() {
+        return least;
+    }
+
+    /** Greatest pull at each contact (N), cases of stability among them. */
+    Peaks lift() {
+        return lift;
+    }
+
+    /** Greatest force at each contact (N), strength. */
+    Peaks factored() {
+        return strength;
+    }
+
+    /** Greatest sum of the post loads of each shore (N). */
+    Peaks shores() {
+        return shores;
+    }
+
+    /** Greatest sum of the seat loads of each bearing (N). */
+    Peaks bearings() {
+        return bearings;
+    }
+
+    /** Greatest force at a contact (N) in one history. */
+    double greatest(int contact, History history) {
+        return byHistory[history.ordinal()][contact];
+    }
+
+    /** Whether a contact was ever open with all posts in line. */
+    boolean everOpen(int contact) {
+        return everOpen[contact];
+    }
+
+    boolean everClosed(int contact) {
+        return everClosed[contact];
+    }
+
+    double greatestOpening(int contact) {
+        return greatestOpening[contact];
+    }
+
+    double penetration() {
+        return penetration;
+    }
+}

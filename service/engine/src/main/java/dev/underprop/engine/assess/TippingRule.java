@@ -1,0 +1,282 @@
+package dev.underprop.engine.assess;
+
+import dev.underprop.engine.clause.asce7_16.Combination;
+import dev.underprop.engine.clause.asce7_16.LoadKind;
+import dev.underprop.engine.load.LoadModel;
+import dev.underprop.engine.plan.Fastening;
+import dev.underprop.engine.statics.Contact;
+import dev.underprop.engine.statics.UnitLoad;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Safety against tipping, by moments about the support over which a member would turn: a joist over the last thing that
+ * carries it, a beam or girder over its last post or pier. What holds counts 0.6 of its dead load and nothing else but
+ * fastenings of described strength; what tips counts in full. It knows nothing of stiffness: it asks whether a motion
+ * exists, not how loads share. Where other supports keep a member from turning there is nothing to tip.
+ */
+final class TippingRule {
+
+    /** Least factor of safety: common practice, no source. */
+    static final double LEAST = 1.5;
+
+    private static final double HOLDING = 0.6;
+
+    private final SituationRun run;
+    private final PlanFrame frame;
+    private final LoadModel model;
+    private final List<List<OnMember>> pieces = new ArrayList<>();
+
+    private record OnMember(LoadKind kind, UnitLoad.Piece piece) {}
+
+    TippingRule(SituationRun run) {
+        this.run = run;
+        this.frame = run.frame();
+        this.model = run.model();
+        for (int m = 0; m < frame.frame().members(); m++) {
+            pieces.add(new ArrayList<>());
+        }
+        add(model.dead(), LoadKind.DEAD);
+        add(model.roofLive(), LoadKind.ROOF_LIVE);
+        add(model.snow(), LoadKind.SNOW);
+        add(model.wind(), LoadKind.WIND);
+        add(model.seismic(), LoadKind.SEISMIC);
+        model.cells().forEach(cell -> add(cell.unit(), LoadKind.LIVE));
+    }
+
+    private void add(int unit, LoadKind kind) {
+        if (unit != LoadModel.ABSENT) {
+            for (UnitLoad.Piece piece : model.units().get(unit).pieces()) {
+                pieces.get(piece.member()).add(new OnMember(kind, piece));
+            }
+        }
+    }
+
+    /** Every member that reaches beyond its supports, lowest factor first. */
+    List<SituationResult.Tipping> all() {
+        List<SituationResult.Tipping> all = new ArrayList<>();
+        for (int j = 0; j < frame.frame().joists().size(); j++) {
+            addJoist(j, all);
+        }
+        for (int c = 0; c < frame.frame().carriers().size(); c++) {
+            addCarrier(c, all);
+        }
+        all.sort(Comparator.comparingDouble(SituationResult.Tipping::factor));
+        return all;
+    }
+
+    private boolean carries(int contact) {
+        // What stands clear by the plan's word holds nothing until something has moved.
+        boolean clear = frame.frame().contacts().get(contact).gap() > 0;
+        return !frame.taken(contact, run.situation()) && (!clear || run.met().everClosed(contact));
+    }
+
+    private List<Integer> seats(int joist, int exceptCarrier) {
+        List<Integer> seats = new ArrayList<>();
+        for (int c = 0; c < frame.contacts(); c++) {
+            Contact contact = frame.frame().contacts().get(c);
+            boolean mine = contact instanceof Contact.OnGround g && g.joist() == joist
+                    || contact instanceof Contact.OnCarrier s && s.joist() == joist && s.carrier() != exceptCarrier;
+            if (mine && carries(c)) {
+                seats.add(c);
+            }
+        }
+        seats.sort(Comparator.comparingDouble(this::y));
+        return seats;
+    }
+
+    private double y(int contact) {
+        Contact place = frame.frame().contacts().get(contact);
+        return place instanceof Contact.OnGround seat
+                ? seat.y()
+                : frame.frame()
+                        .carriers()
+                        .get(((Contact.OnCarrier) place).carrier())
+                        .y();
+    }
+
+    private void addJoist(int joist, List<SituationResult.Tipping> all) {
+        List<Integer> seats = seats(joist, -1);
+        if (seats.isEmpty()) {
+            return;
+        }
+        addJoist(joist, seats, seats.get(0), -1, all);
+        addJoist(joist, seats, seats.get(seats.size() - 1), 1, all);
+    }
+
+    private void addJoist(int joist, List<Integer> seats, int over, int out, List<SituationResult.Tipping> all) {
+        double pivot = y(over);
+        double holding = held(joist, pivot, out);
+        for (int c : seats) {
+            holding += strength(c) * Math.abs(y(c) - pivot);
+        }
+        String place = run.names().contact(frame.places().get(over));
+        addWorst(run.names().joist(joist), place, holding, combination -> tips(joist, pivot, out, combination), all);
+    }
+
+    private interface Tipping {
+        double under(Combination combination);
+    }
+
+    private void addWorst(
+            String member, String over, double holding, Tipping tipping, List<SituationResult.Tipping> all) {
+        double most = 0;
+        String worst = "";
+        for (Combination combination : run.combinations().allowable()) {
+            double moment = tipping.under(combination);
+            if (moment > most) {
+                most = moment;
+                worst = combination.name();
+            }
+        }
+        if (most > 0) {
+            all.add(new SituationResult.Tipping(member, over, holding, most, worst));
+        }
+    }
+
+    private double strength(int contact) {
+        return frame.fastening(contact) instanceof Fastening.Held held ? held.uplift() : 0;
+    }
+
+    /** Moment of what holds a member on its inner side of a pivot (N·m). */
+    private double held(int member, double pivot, int out) {
+        double moment = 0;
+        for (OnMember one : pieces.get(member)) {
+            if (one.kind == LoadKind.DEAD) {
+                moment += HOLDING * moment(one.piece, pivot, -out);
+            }
+        }
+        return moment;
+    }
+
+    /** Moment of what tips a member over a pivot: loads beyond it, and what lifts on the inner side (N·m). */
+    private double tips(int member, double pivot, int out, Combination combination) {
+        double moment = 0;
+        for (OnMember one : pieces.get(member)) {
+            double factor = factor(one.kind, combination);
+            double beyond = factor * moment(one.piece, pivot, out);
+            double inside = one.kind == LoadKind.DEAD ? 0 : factor * moment(one.piece, pivot, -out);
+            moment += Math.max(0, beyond) + Math.max(0, -inside);
+        }
+        return moment;
+    }
+
+    private static double factor(LoadKind kind, Combination combination) {
+        return kind == LoadKind.DEAD ? 1 : combination.factor(kind);
+    }
+
+    /** Moment of the part of a piece on one side of a pivot, about it (N·m); 1 is the side of greater coordinates. */
+    private static double moment(UnitLoad.Piece piece, double pivot, int side) {
+        if (piece instanceof UnitLoad.Point point) {
+            return point.force() * Math.max(0, side * (point.at() - pivot));
+        }
+        UnitLoad.Uniform uniform = (UnitLoad.Uniform) piece;
+        double a = Math.max(0, side * (uniform.from() - pivot));
+        double b = Math.max(0, side * (uniform.to() - pivot));
+        return uniform.intensity() * Math.abs(b * b - a * a) / 2;
+    }
+
+    private void addCarrier(int carrier, List<SituationResult.Tipping> all) {
+        List<Integer> props = new ArrayList<>();
+        for (int c = 0; c < frame.contacts(); c++) {
+            if (frame.frame().contacts().get(c) instanceof Contact.OnProp prop
+                    && prop.carrier() == carrier
+                    && carries(c)) {
+                props.add(c);
+            }
+        }
+        props.sort(Comparator.comparingDouble(this::x));
+        if (!props.isEmpty()) {
+            addCarrier(carrier, props, props.get(0), -1, all);
+            addCarrier(carrier, props, props.get(props.size() - 1), 1, all);
+        }
+    }
+
+    private double x(int contact) {
+        return ((Contact.OnProp) frame.frame().contacts().get(contact)).x();
+    }
+
+    private void addCarrier(int carrier, List<Integer> props, int over, int out, List<SituationResult.Tipping> all) {
+        int member = frame.frame().carrierMember(carrier);
+        double pivot = x(over);
+        double holding = held(member, pivot, out);
+        for (int c : props) {
+            holding += strength(c) * Math.abs(x(c) - pivot);
+        }
+        List<Integer> beyond = new ArrayList<>();
+        for (int c = 0; c < frame.contacts(); c++) {
+            if (frame.frame().contacts().get(c) instanceof Contact.OnCarrier seat
+                    && seat.carrier() == carrier
+                    && carries(c)) {
+                double arm = out * (frame.frame().joists().get(seat.joist()).x() - pivot);
+                if (arm > 0) {
+                    beyond.add(c);
+                } else {
+                    holding += -arm * keepsDown(seat);
+                }
+            }
+        }
+        String place = run.names().contact(frame.places().get(over));
+        Tipping tipping = combination -> {
+            double moment = tips(member, pivot, out, combination);
+            for (int c : beyond) {
+                Contact.OnCarrier seat =
+                        (Contact.OnCarrier) frame.frame().contacts().get(c);
+                double arm = out * (frame.frame().joists().get(seat.joist()).x() - pivot);
+                moment += arm * leansOn(seat, combination);
+            }
+            return moment;
+        };
+        addWorst(run.names().member(member), place, holding, tipping, all);
+    }
+
+    /** Force that a joist needs from a carrier so as not to fall itself (N): none where other supports hold it. */
+    private double leansOn(Contact.OnCarrier seat, Combination combination) {
+        List<Integer> others = seats(seat.joist(), seat.carrier());
+        double at = frame.frame().carriers().get(seat.carrier()).y();
+        if (others.isEmpty()) {
+            return pieces.get(seat.joist()).stream()
+                    .mapToDouble(one -> factor(one.kind, combination) * one.piece.total())
+                    .filter(force -> force > 0)
+                    .sum();
+        }
+        double first = y(others.get(0));
+        double last = y(others.get(others.size() - 1));
+        if (others.size() > 1 && at >= first && at <= last) {
+            return 0;
+        }
+        int side = at > last ? 1 : -1;
+        double pivot = side > 0 ? last : first;
+        double holding = held(seat.joist(), pivot, side);
+        for (int c : others) {
+            holding += strength(c) * Math.abs(y(c) - pivot);
+        }
+        return Math.max(0, tips(seat.joist(), pivot, side, combination) - holding) / Math.abs(at - pivot);
+    }
+
+    /** Force by which a joist keeps a carrier from rising (N): what it takes to lift the joist about its furthest support. */
+    private double keepsDown(Contact.OnCarrier seat) {
+        List<Integer> others = seats(seat.joist(), seat.carrier());
+        double at = frame.frame().carriers().get(seat.carrier()).y();
+        if (others.isEmpty()) {
+            return pieces.get(seat.joist()).stream()
+                    .filter(one -> one.kind == LoadKind.DEAD)
+                    .mapToDouble(one -> HOLDING * one.piece.total())
+                    .sum();
+        }
+        double least = Double.POSITIVE_INFINITY;
+        for (double pivot : new double[] {y(others.get(0)), y(others.get(others.size() - 1))}) {
+            if (pivot != at) {
+                int side = at > pivot ? 1 : -1;
+                double far = 0;
+                for (OnMember one : pieces.get(seat.joist())) {
+                    far += one.kind == LoadKind.DEAD ? moment(one.piece, pivot, -side) : 0;
+                }
+                double near = held(seat.joist(), pivot, -side);
+                least = Math.min(least, Math.max(0, near - far) / Math.abs(at - pivot));
+            }
+        }
+        return Double.isInfinite(least) ? 0 : least;
+    }
+}
