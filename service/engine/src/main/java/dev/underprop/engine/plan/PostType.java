@@ -1,5 +1,6 @@
 package dev.underprop.engine.plan;
 
+import dev.underprop.engine.section.RoundTube;
 import java.util.List;
 
 /**
@@ -9,8 +10,38 @@ import java.util.List;
  * @param rating allowable load by height, or that none is given
  * @param head plate under the beam
  * @param base plate on the pad
+ * @param tube of which it is made, or that none is described
  */
-public record PostType(String name, Rating rating, Plate head, Plate base) implements Post.Type {
+public record PostType(String name, Rating rating, Plate head, Plate base, Tube tube) implements Post.Type {
+
+    /** A type of whose tube nothing is said. */
+    public PostType(String name, Rating rating, Plate head, Plate base) {
+        this(name, rating, head, base, new NoTube());
+    }
+
+    /** The tube of a post. */
+    public sealed interface Tube {}
+
+    /** Not described. */
+    public record NoTube() implements Tube {}
+
+    /**
+     * One round tube from plate to plate.
+     *
+     * @param section of the tube
+     * @param yield yield stress Fy (Pa), positive
+     * @param eccentricity of the load at both ends, to the same side (m), not negative
+     * @param plain whether the plan states that the post has neither screw, joint nor pin
+     */
+    public record Pipe(RoundTube section, double yield, double eccentricity, boolean plain) implements Tube {
+        /** Eccentricity where none is stated, 25 mm: BS 5975 practice for props, from memory (m). */
+        public static final double ECCENTRICITY = 0.025;
+
+        public Pipe {
+            Sense.positive(yield, "yield stress");
+            Sense.notNegative(eccentricity, "eccentricity");
+        }
+    }
 
     /**
      * A plate.

@@ -44,11 +44,13 @@ final class PostTypesReader {
                 PlateReader.read(type.getHeadPlate(), at.member("headPlate"));
         Supplier<dev.underprop.engine.plan.PostType.Plate> base =
                 PlateReader.read(type.getBasePlate(), at.member("basePlate"));
+        Supplier<dev.underprop.engine.plan.PostType.Tube> tube = TubeReader.read(type.getTube(), at.member("tube"));
         Supplier<dev.underprop.engine.plan.PostType.Rating> rating = rating(type.getRating(), at.member("rating"));
         return new Draft(
                 stiffness,
                 EndReader.read(type.getHead(), type.getFoot(), at),
-                () -> new dev.underprop.engine.plan.PostType(type.getName(), rating.get(), head.get(), base.get()));
+                () -> new dev.underprop.engine.plan.PostType(
+                        type.getName(), rating.get(), head.get(), base.get(), tube.get()));
     }
 
     private static Supplier<dev.underprop.engine.plan.PostType.Rating> rating(@Nullable Rating rating, Spot at) {

@@ -24,6 +24,7 @@ enum Range {
     PLATE(Dimension.LENGTH, "1/32 in", "12 in", true),
     SCREW(Dimension.LENGTH, "1/32 in", "100 ft", true),
     LEAN(Dimension.ANGLE, "0 deg", "10 deg", false),
+    ECCENTRICITY(Dimension.LENGTH, "0 in", "1 ft", false),
     FIT_UP(Dimension.LENGTH, "0 in", "1 in", false),
     AREA_LOAD(Dimension.PRESSURE, "0 psf", "100 ksf", false),
     LINE_LOAD(Dimension.LINE_LOAD, "0 plf", "1000 klf", false),

@@ -3,6 +3,7 @@ package dev.underprop.wire.meaning;
 import dev.underprop.api.model.Bearing;
 import dev.underprop.api.model.JobPlan;
 import dev.underprop.api.model.Load;
+import dev.underprop.api.model.PostType;
 import dev.underprop.engine.plan.Girder;
 import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Member;
@@ -61,6 +62,10 @@ final class Taken {
 
     private static boolean hasBeamWithoutWeight(Bearing bearing) {
         return bearing.getBeam() != null && bearing.getBeam().getWeight() == null;
+    }
+
+    private static boolean hasLoadOffByDefault(PostType type) {
+        return type.getTube() != null && type.getTube().getEccentricity() == null;
     }
 
     private static boolean isMeasured(Member member) {

@@ -112,4 +112,17 @@ class DeclaredSupportTest {
         assertThat(plain.base().yield()).isNaN();
         assertThat(plain.base().shank()).isEqualTo(new PostType.NoShank());
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"declared.json", "declared.yaml"})
+    void aTubeIsRead(String file) {
+        Map<String, Post> posts = posts(Reading.file(file).plan());
+        PostType.Pipe pipe = (PostType.Pipe) ((PostType) posts.get("B1").type()).tube();
+        assertThat(pipe.section().diameter()).isCloseTo(0.0889, EXACT);
+        assertThat(pipe.section().wall()).isCloseTo(0.00508, EXACT);
+        assertThat(pipe.yield()).isCloseTo(241.316505260893e6, YIELD);
+        assertThat(pipe.eccentricity()).isCloseTo(0.0127, EXACT);
+        assertThat(pipe.plain()).isTrue();
+        assertThat(((PostType) posts.get("A1").type()).tube()).isEqualTo(new PostType.NoTube());
+    }
 }

@@ -46,6 +46,28 @@ class SteelTest {
         assertThat(SectionE3.wall(0.0887, 0.001, 36 * KSI)).isInstanceOf(Outcome.Refused.class);
     }
 
+    /** 60 mm by 4 mm: Z is (0.06³ - 0.052³)/6, 12.5653e-6 m³. Compact up to 0.07 x 29000 / 36, 56.4. */
+    @Test
+    void aCompactTubeIsAllPlastic() {
+        assertThat(value(SectionF8.moment(0.06, 0.004, 235e6))).isCloseTo(235e6 * 12.565333e-6 / 1.67, within(0.001));
+        assertThat(SectionF8.moment(0.0563, 0.001, 36 * KSI)).isInstanceOf(Outcome.Value.class);
+        assertThat(SectionF8.moment(0.0565, 0.001, 36 * KSI)).isInstanceOf(Outcome.Refused.class);
+    }
+
+    @Test
+    void interactionHasTwoBranches() {
+        assertThat(SectionH1.interaction(0.5, 0.45).value()).isCloseTo(0.9, within(1e-12));
+        assertThat(SectionH1.interaction(0.1, 0.45).value()).isCloseTo(0.5, within(1e-12));
+        assertThat(SectionH1.interaction(0.2, 0.9).value()).isCloseTo(1, within(1e-12));
+    }
+
+    @Test
+    void theAmplifierGrowsWithoutBoundTowardsItsLimit() {
+        assertThat(Appendix8.amplifier(25, 80).value()).isCloseTo(2, within(1e-12));
+        assertThat(Appendix8.limit(80).value()).isCloseTo(50, within(1e-12));
+        assertThatIllegalArgumentException().isThrownBy(() -> Appendix8.amplifier(50, 80));
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, 0, -1, Double.POSITIVE_INFINITY})
     void refusesWhatIsNoNumber(double bad) {
