@@ -274,8 +274,9 @@ final class ContactJudge {
         boolean compared = finding instanceof CheckResult.Judged
                 || finding instanceof CheckResult.Refused
                 || finding instanceof CheckResult.Condition;
+        boolean opens = finding instanceof CheckResult.Condition && run.met().everOpen(contact);
         CheckResult.Where where = compared && peaks.met(contact)
-                ? run.occurrences().where(peaks.caseOf(contact), Double.NaN)
+                ? run.occurrences().where(opens ? run.met().openIn(contact) : peaks.caseOf(contact), Double.NaN)
                 : new CheckResult.NoCase();
         String place = run.names().contact(run.frame().places().get(contact));
         results.add(new CheckResult(id, place, finding, where, citation));

@@ -16,6 +16,7 @@ final class Met {
     private final double[][] byHistory;
     private final boolean[] everOpen;
     private final boolean[] everClosed;
+    private final int[] openIn;
     private final double[] greatestOpening;
     private double penetration;
 
@@ -31,6 +32,7 @@ final class Met {
         this.byHistory = new double[History.values().length][contacts];
         this.everOpen = new boolean[contacts];
         this.everClosed = new boolean[contacts];
+        this.openIn = new int[contacts];
         this.greatestOpening = new double[contacts];
     }
 
@@ -46,7 +48,7 @@ final class Met {
             lift.note(c, -force, Double.NaN, occurrence);
             here[c] = Math.max(here[c], force);
             if (setting.fit().isTrue()) {
-                noteState(c, solution);
+                noteState(c, solution, occurrence);
             }
             ContactPlace place = frame.places().get(c);
             if (place instanceof ContactPlace.OnPost head) {
@@ -59,8 +61,11 @@ final class Met {
         note(onBearing, bearings, occurrence);
     }
 
-    private void noteState(int c, Solution solution) {
+    private void noteState(int c, Solution solution, int occurrence) {
         boolean closed = solution.closed(c);
+        if (!closed && !everOpen[c]) {
+            openIn[c] = occurrence;
+        }
         everOpen[c] |= !closed;
         everClosed[c] |= closed;
         greatestOpening[c] = Math.max(greatestOpening[c], solution.opening(c));
@@ -127,6 +132,11 @@ final class Met {
     /** Whether a contact was ever open with all posts in line. */
     boolean everOpen(int contact) {
         return everOpen[contact];
+    }
+
+    /** The first case in which a contact was open with all posts in line; only where there was one. */
+    int openIn(int contact) {
+        return openIn[contact];
     }
 
     boolean everClosed(int contact) {

@@ -278,7 +278,8 @@ public final class ContactSolver {
                 rules,
                 last,
                 last.state().loose(),
-                bound);
+                bound,
+                false);
     }
 
     /** What contacts that agree on weak springs mean for the true structure. */
@@ -292,16 +293,17 @@ public final class ContactSolver {
             loose = assembly.adrift(held, loadCase, rules);
         }
         Solution.Outcome outcome = loose.isEmpty() ? Solution.Outcome.NOT_SETTLED : Solution.Outcome.MECHANISM;
-        return new Solution(outcome, loadCase, rules, answer, loose, changes);
+        return new Solution(outcome, loadCase, rules, answer, loose, changes, false);
     }
 
     private Solution accept(LoadCase loadCase, Rules rules, CaseAnswer answer, int changes) {
         BitSet loose = answer.state().loose();
-        if (loose.isEmpty() && far(loadCase, rules, answer)) {
+        boolean near = !far(loadCase, rules, answer);
+        if (loose.isEmpty() && !near) {
             loose = assembly.adrift(answer, loadCase, rules);
         }
         Solution.Outcome outcome = loose.isEmpty() ? Solution.Outcome.SETTLED : Solution.Outcome.MECHANISM;
-        return new Solution(outcome, loadCase, rules, answer, loose, changes);
+        return new Solution(outcome, loadCase, rules, answer, loose, changes, near);
     }
 
     /** Whether forces or openings are so large that some member may have gone adrift: a cheap look before the full one. */

@@ -28,8 +28,17 @@ public final class Solution {
     private final BitSet loose;
     private final double[] values;
     private final int changes;
+    private final boolean agrees;
 
-    Solution(Outcome outcome, LoadCase loadCase, Rules rules, CaseAnswer answer, BitSet loose, int changes) {
+    Solution(
+            Outcome outcome,
+            LoadCase loadCase,
+            Rules rules,
+            CaseAnswer answer,
+            BitSet loose,
+            int changes,
+            boolean agrees) {
+        this.agrees = agrees;
         this.rules = rules;
         this.outcome = outcome;
         this.loadCase = loadCase;
@@ -100,6 +109,14 @@ public final class Solution {
 
     CaseAnswer answer() {
         return answer;
+    }
+
+    /**
+     * Whether every contact agrees although something is loose: it is in balance, and moves freely only as far as the clear
+     * space at its open contacts. The forces are those of equilibrium then.
+     */
+    public boolean balanced() {
+        return outcome == Outcome.MECHANISM && agrees;
     }
 
     /** Whether another case ended with the same contacts closed on the same props. */

@@ -135,6 +135,7 @@ public final class AnswerWriter {
                 .situations(counts.situations())
                 .combinations(counts.combinations())
                 .patterns(counts.patterns())
+                .bounds(counts.bounds())
                 .cases(counts.cases())
                 .contactStates(counts.factorised())
                 .solves(solves());

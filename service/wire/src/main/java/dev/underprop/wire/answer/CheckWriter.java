@@ -59,7 +59,10 @@ final class CheckWriter {
                 .message(wording.message(result));
         setNumbers(model, result);
         if (result.where() instanceof CheckResult.InCase in) {
-            model.situation(in.situation()).combination(in.combination()).pattern(in.pattern());
+            model.situation(in.situation())
+                    .combination(in.combination())
+                    .pattern(in.pattern())
+                    .bound(Figures.bound(in.bound()));
             if (!Double.isNaN(in.at())) {
                 model.at(figures.quantity(Kind.POSITION, in.at()));
             }

@@ -7,6 +7,7 @@ import dev.underprop.wire.quantity.UnitSystem;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import org.jspecify.annotations.Nullable;
 
 /** Numbers of an answer in its system of units. */
 final class Figures {
@@ -35,8 +36,21 @@ final class Figures {
                 .value(number(kind, extreme.value()))
                 .unit(kind.unit(system))
                 .combination(orNone(extreme.combination()))
-                .pattern(orNone(extreme.pattern()));
+                .pattern(orNone(extreme.pattern()))
+                .bound(bound(extreme.bound()));
         return Double.isNaN(extreme.at()) ? model : model.at(quantity(Kind.POSITION, extreme.at()));
+    }
+
+    /** How things were taken to be; nothing where it does not matter. */
+    static dev.underprop.api.model.@Nullable Bound bound(dev.underprop.engine.check.Bound bound) {
+        if (bound.history().isEmpty()) {
+            return null;
+        }
+        dev.underprop.api.model.Bound model = new dev.underprop.api.model.Bound()
+                .history(bound.history())
+                .posts(bound.posts())
+                .fastenings(bound.fastenings());
+        return bound.fitUp().isEmpty() ? model : model.fitUp(bound.fitUp());
     }
 
     private static String orNone(String name) {

@@ -15,6 +15,25 @@ final class Headline {
     private Headline() {}
 
     static String of(Assessment assessment) {
+        return sentence(assessment) + relies(assessment);
+    }
+
+    /** What the answer rests on that nobody read on the timber. */
+    private static String relies(Assessment assessment) {
+        boolean assumed =
+                assessment.advisories().stream().anyMatch(a -> a.code().equals("grade-assumed"));
+        boolean reduced =
+                assessment.advisories().stream().anyMatch(a -> a.code().equals("section-reduced"));
+        if (!assumed && !reduced) {
+            return "";
+        }
+        String what = assumed && reduced
+                ? "assumed grades and measured net sections"
+                : assumed ? "assumed grades" : "measured net sections";
+        return " It rests on " + what + "; see the advisories.";
+    }
+
+    private static String sentence(Assessment assessment) {
         return switch (assessment.verdict()) {
             case UNSTABLE -> unstable(assessment);
             case INADEQUATE ->

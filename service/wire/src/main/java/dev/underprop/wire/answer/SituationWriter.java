@@ -1,5 +1,7 @@
 package dev.underprop.wire.answer;
 
+import dev.underprop.api.model.BearingLoad;
+import dev.underprop.api.model.BearingTransfer;
 import dev.underprop.api.model.ContactKind;
 import dev.underprop.api.model.ContactResult;
 import dev.underprop.api.model.ContactState;
@@ -10,7 +12,9 @@ import dev.underprop.api.model.MemberKind;
 import dev.underprop.api.model.MemberResult;
 import dev.underprop.api.model.PlanVerdict;
 import dev.underprop.api.model.PostResult;
+import dev.underprop.api.model.SidewaysForce;
 import dev.underprop.api.model.SituationState;
+import dev.underprop.api.model.TippingFactor;
 import dev.underprop.engine.assess.ContactPlace;
 import dev.underprop.engine.assess.SituationResult;
 import dev.underprop.engine.plan.JobPlan;
@@ -49,7 +53,14 @@ final class SituationWriter {
                         .sorted(Comparator.comparingInt(post -> order.indexOf(post.name())))
                         .map(this::post)
                         .toList())
-                .handChecks(result.handChecks().stream().map(this::handCheck).toList());
+                .handChecks(result.handChecks().stream().map(this::handCheck).toList())
+                .bearings(result.whatIf().bearings().stream().map(this::bearing).toList())
+                .transfers(
+                        result.whatIf().transfers().stream().map(this::transfer).toList())
+                .tipping(result.whatIf().tipping().stream().map(this::tipping).toList())
+                .sideways(
+                        result.whatIf().sideways().stream().map(this::sideways).toList())
+                .standsOnlyByFastenings(result.whatIf().hangsOnTies());
         if (result.stability() instanceof SituationResult.Moves moves) {
             return model.reason(reason(moves));
         }
@@ -61,7 +72,48 @@ final class SituationWriter {
     private static String reason(SituationResult.Moves moves) {
         String text = moves.reason();
         return Character.toUpperCase(text.charAt(0)) + text.substring(1) + " (under " + moves.combination()
-                + ", live load: " + moves.pattern() + ").";
+                + ", live load: " + moves.pattern() + "; " + moves.bound().history() + ", posts: "
+                + moves.bound().posts() + ").";
+    }
+
+    private BearingLoad bearing(SituationResult.BearingLoad load) {
+        BearingLoad model = new BearingLoad()
+                .bearing(load.name())
+                .dead(figures.quantity(Kind.FORCE, load.dead()))
+                .greatest(figures.extreme(Kind.FORCE, load.greatest()));
+        return Double.isNaN(load.asFound()) ? model : model.asFound(figures.quantity(Kind.FORCE, load.asFound()));
+    }
+
+    private BearingTransfer transfer(SituationResult.Transfer transfer) {
+        BearingTransfer model = new BearingTransfer()
+                .bearing(transfer.name())
+                .load(figures.quantity(Kind.FORCE, transfer.load()))
+                .seat(figures.quantity(Kind.FORCE, transfer.seat()))
+                .movement(figures.quantity(Kind.DEFLECTION, transfer.movement()))
+                .place(transfer.place())
+                .allowed(figures.quantity(Kind.DEFLECTION, transfer.allowed()));
+        return Double.isNaN(transfer.lift())
+                ? model
+                : model.preloadLift(figures.quantity(Kind.DEFLECTION, transfer.lift()));
+    }
+
+    private TippingFactor tipping(SituationResult.Tipping tipping) {
+        return new TippingFactor()
+                .member(tipping.member())
+                .over(tipping.over())
+                .holding(figures.quantity(Kind.MOMENT, tipping.holding()))
+                .tipping(figures.quantity(Kind.MOMENT, tipping.tipping()))
+                .factor(tipping.factor())
+                .combination(tipping.combination());
+    }
+
+    private SidewaysForce sideways(SituationResult.Sideways sideways) {
+        SidewaysForce model = new SidewaysForce()
+                .place(sideways.place())
+                .direction(sideways.direction())
+                .force(figures.quantity(Kind.FORCE, sideways.force()))
+                .notional(figures.quantity(Kind.FORCE, sideways.notional()));
+        return sideways.declared().isEmpty() ? model : model.declared(sideways.declared());
     }
 
     /** What a layout analysis adds: contacts and members, and with {@code full} the load cases. */
@@ -83,7 +135,12 @@ final class SituationWriter {
                 .greatest(figures.extreme(Kind.FORCE, post.greatest()))
                 .least(figures.extreme(Kind.FORCE, post.least()))
                 .handCheck(figures.quantity(Kind.FORCE, post.byHand()))
-                .movement(figures.quantity(Kind.DEFLECTION, post.movement()));
+                .movement(figures.quantity(Kind.DEFLECTION, post.movement()))
+                .factored(figures.extreme(Kind.FORCE, post.factored()))
+                .wishedInPlace(figures.quantity(Kind.FORCE, post.wished()));
+        if (!Double.isNaN(post.asFound())) {
+            model.asFound(figures.quantity(Kind.FORCE, post.asFound()));
+        }
         return post.byHand() > SOME_LOAD ? model.ratioToHand(post.greatest().value() / post.byHand()) : model;
     }
 
@@ -108,13 +165,21 @@ final class SituationWriter {
         if (place instanceof ContactPlace.OnBearing) {
             return ContactKind.JOIST_ON_BEARING;
         }
+        if (place instanceof ContactPlace.OnPier) {
+            return ContactKind.GIRDER_ON_PIER;
+        }
         return place instanceof ContactPlace.OnShore ? ContactKind.JOIST_ON_SHORE : ContactKind.BEAM_ON_POST;
     }
 
     private MemberResult member(SituationResult.MemberResult member) {
         return new MemberResult()
                 .member(member.name())
-                .kind(member.beam() ? MemberKind.SHORE_BEAM : MemberKind.JOIST)
+                .kind(
+                        switch (member.kind()) {
+                            case JOIST -> MemberKind.JOIST;
+                            case BEAM -> MemberKind.SHORE_BEAM;
+                            case GIRDER -> MemberKind.GIRDER;
+                        })
                 .sagging(figures.extreme(Kind.MOMENT, member.sagging()))
                 .hogging(figures.extreme(Kind.MOMENT, member.hogging()))
                 .shear(figures.extreme(Kind.FORCE, member.shear()))
@@ -133,6 +198,7 @@ final class SituationWriter {
         return new LoadCase()
                 .combination(one.combination())
                 .pattern(one.pattern())
+                .bound(Figures.bound(one.bound()))
                 .contacts(contacts);
     }
 }

@@ -44,7 +44,26 @@ final class Wording {
             return where + ": not checked; there is neither a demand nor a capacity.";
         }
         String share = Double.isInfinite(ratio) ? "no capacity" : "ratio " + Figures.ratio(ratio);
-        return where + ": " + numbers + ", " + share + "." + remedy(result);
+        String safety =
+                result.id() == CheckId.TIPPING ? ", factor of safety " + safety(ratio) + " where 1.5 is wanted" : "";
+        return where + ": " + numbers + ", " + share + safety + bound(result) + "." + remedy(result);
+    }
+
+    private static String safety(double ratio) {
+        return Figures.ratio(ratio > 0 ? 1.5 / ratio : 0);
+    }
+
+    /** How things were taken to be in the case that governs, in words; nothing where all is plain. */
+    private static String bound(CheckResult result) {
+        if (!(result.where() instanceof CheckResult.InCase in)
+                || in.bound().history().isEmpty()) {
+            return "";
+        }
+        String fit = in.bound().fitUp().isEmpty() ? "" : ", " + in.bound().fitUp() + " by the fit-up tolerance";
+        String ties = in.bound().fastenings().equals("as described")
+                ? ""
+                : ", fastenings: " + in.bound().fastenings();
+        return " (" + in.bound().history() + ", posts: " + in.bound().posts() + fit + ties + ")";
     }
 
     private String condition(CheckResult.Condition condition) {
@@ -63,6 +82,7 @@ final class Wording {
             case STRESS -> Kind.STRESS;
             case PRESSURE -> Kind.PRESSURE;
             case DEFLECTION -> Kind.DEFLECTION;
+            case MOMENT -> Kind.MOMENT;
         };
     }
 
@@ -99,9 +119,11 @@ final class Wording {
             case POST_PLATES -> "Take thicker plates, or set posts closer together.";
             case PAD_STRENGTH -> "Have the pad judged by an engineer.";
             case PAD_SETTLEMENT -> "Have the settlement judged by an engineer.";
-            case STIFFNESS_BOUNDS -> "Have the plan judged with soft and stiff posts.";
-            case AS_FOUND_HISTORY -> "Have the transfer of load judged by an engineer.";
-            case TIPPING -> "Hold the joists down, or move the shore.";
+            case GIRDER_BENDING, GIRDER_SHEAR, GIRDER_DEFLECTION_LIVE, GIRDER_DEFLECTION_TOTAL ->
+                "Put a post under the girder, or take its load onto a shore.";
+            case GIRDER_BEARING_AT_PIER -> "Give the girder a longer seat on its pier.";
+            case BEARING_TRANSFER -> "Raise the posts until the bearing carries nothing before it goes.";
+            case TIPPING -> "Hold its inner end down by something of known strength, or move the shore.";
             case SIDEWAYS_RESTRAINT -> "Brace the floor and the shore heads in both directions.";
             case INTAKE -> "Look for what the plan does not tell: chimney, tub, partitions, decay.";
             case LATERAL_LOADS -> "Have wind and seismic loads given by an engineer.";
