@@ -10,9 +10,11 @@ import dev.underprop.engine.plan.Bearing;
 import dev.underprop.engine.plan.Fastening;
 import dev.underprop.engine.plan.Girder;
 import dev.underprop.engine.plan.Joist;
+import dev.underprop.engine.plan.Lateral;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.PostType;
+import dev.underprop.engine.plan.Restraint;
 import dev.underprop.engine.plan.Shore;
 import dev.underprop.engine.standard.Citation;
 import java.util.ArrayList;
@@ -172,6 +174,48 @@ final class ContactJudge {
                 headStress(c, shore, post),
                 BEARING,
                 run.met().greatest());
+        add(
+                CheckId.POST_PLATES,
+                c,
+                PlateJudge.judge(shore, post, load),
+                PlateJudge.RULE,
+                run.met().greatest());
+        add(
+                CheckId.POST_SIDEWAYS,
+                c,
+                SidewaysJudge.judge(shore, post, sideways(c, load)),
+                SidewaysJudge.RULE,
+                run.met().greatest());
+        add(
+                CheckId.BASE_PLATE_BEARING,
+                c,
+                pressed(c, post, load),
+                BasePlateJudge.rule(post),
+                BasePlateJudge.factored(post) ? run.met().factored() : run.met().greatest());
+    }
+
+    private SidewaysJudge.Demand sideways(int c, double load) {
+        double least =
+                run.met().everOpen(c) ? 0 : Math.max(0, -run.met().least().value(c));
+        return new SidewaysJudge.Demand(
+                load,
+                least,
+                share(),
+                run.plan().circumstances().limits().plumb().lean());
+    }
+
+    /** Given sideways loads go into what holds the floor. Where nothing does they would go into the posts. */
+    private double share() {
+        Restraint.Sides floor = run.plan().circumstances().floorRestraint();
+        boolean held = floor.along() instanceof Restraint.Held && floor.across() instanceof Restraint.Held;
+        boolean given = run.plan().circumstances().lateral() instanceof Lateral.Given;
+        return given && !held ? Double.NaN : 0;
+    }
+
+    private Finding pressed(int c, Post post, double load) {
+        Peaks factored = run.met().factored();
+        double factoredLoad = factored.met(c) ? Math.max(0, factored.value(c)) : Double.NaN;
+        return BasePlateJudge.judge(post, BasePlateJudge.Material.UNSTATED, load, factoredLoad);
     }
 
     private Citation padCitation() {

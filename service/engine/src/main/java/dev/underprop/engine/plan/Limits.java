@@ -5,8 +5,14 @@ package dev.underprop.engine.plan;
  *
  * @param fitUp how far one post's head may be out of line with its neighbours (m)
  * @param transfer change of slope of the floor that the house may suffer when a bearing is taken away
+ * @param plumb how far a post may lean
  */
-public record Limits(FitUp fitUp, Transfer transfer) {
+public record Limits(FitUp fitUp, Transfer transfer, Plumb plumb) {
+
+    /** Limits that say nothing of plumb. */
+    public Limits(FitUp fitUp, Transfer transfer) {
+        this(fitUp, transfer, Plumb.DEFAULT);
+    }
 
     /** 1/16 in (m). */
     private static final double SIXTEENTH = 0.0254 / 16;
@@ -38,6 +44,24 @@ public record Limits(FitUp fitUp, Transfer transfer) {
     public record Transfer(double slope, String name, boolean stated) {
         public Transfer {
             Sense.positive(slope, "damage limit");
+        }
+    }
+
+    /**
+     * Plumb.
+     *
+     * @param lean greatest angle between a post and the plumb line (rad), from 0 to below a quarter turn
+     * @param stated whether the plan states it
+     */
+    public record Plumb(double lean, boolean stated) {
+        /** The named default, 1.5 degrees: BS 5975 practice for props, from memory. */
+        public static final Plumb DEFAULT = new Plumb(Math.PI / 120, false);
+
+        public Plumb {
+            Sense.notNegative(lean, "lean");
+            if (!(lean < Math.PI / 2)) {
+                throw new IllegalArgumentException("a lean must be less than a quarter turn");
+            }
         }
     }
 }

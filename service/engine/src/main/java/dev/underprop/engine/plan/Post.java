@@ -67,14 +67,27 @@ public record Post(
      *
      * @param by what fastens it
      * @param sideways allowable sideways force (N), NaN where not stated
+     * @param screws lag screws through the plate, or that none are described
      */
-    public record Fastened(String by, double sideways) implements End {
+    public record Fastened(String by, double sideways, Screws screws) implements End {
+
+        /** Fastened by something that is not described further. */
+        public Fastened(String by, double sideways) {
+            this(by, sideways, new NoScrews());
+        }
+
         public Fastened {
             if (!Double.isNaN(sideways)) {
                 Sense.positive(sideways, "sideways capacity");
             }
         }
     }
+
+    /** Screws that a plan describes at an end of a post. */
+    public sealed interface Screws permits NoScrews, LagScrews {}
+
+    /** None described. */
+    public record NoScrews() implements Screws {}
 
     public Post {
         Sense.finite(x, "x");

@@ -1,5 +1,6 @@
 package dev.underprop.engine.plan;
 
+import dev.underprop.engine.section.RoundTube;
 import java.util.List;
 
 /**
@@ -9,19 +10,92 @@ import java.util.List;
  * @param rating allowable load by height, or that none is given
  * @param head plate under the beam
  * @param base plate on the pad
+ * @param tube of which it is made, or that none is described
  */
-public record PostType(String name, Rating rating, Plate head, Plate base) implements Post.Type {
+public record PostType(String name, Rating rating, Plate head, Plate base, Tube tube) implements Post.Type {
+
+    /** A type of whose tube nothing is said. */
+    public PostType(String name, Rating rating, Plate head, Plate base) {
+        this(name, rating, head, base, new NoTube());
+    }
+
+    /** The tube of a post. */
+    public sealed interface Tube {}
+
+    /** Not described. */
+    public record NoTube() implements Tube {}
+
+    /**
+     * One round tube from plate to plate.
+     *
+     * @param section of the tube
+     * @param yield yield stress Fy (Pa), positive
+     * @param eccentricity of the load at both ends, to the same side (m), not negative
+     * @param plain whether the plan states that the post has neither screw, joint nor pin
+     */
+    public record Pipe(RoundTube section, double yield, double eccentricity, boolean plain) implements Tube {
+        /** Eccentricity where none is stated, 25 mm: BS 5975 practice for props, from memory (m). */
+        public static final double ECCENTRICITY = 0.025;
+
+        public Pipe {
+            Sense.positive(yield, "yield stress");
+            Sense.notNegative(eccentricity, "eccentricity");
+        }
+    }
 
     /**
      * A plate.
      *
      * @param along x size (m), positive
      * @param across y size (m), positive
+     * @param thickness (m), positive, NaN where not stated
+     * @param yield yield stress Fy (Pa), positive, NaN where not stated
+     * @param shank what of the post meets its middle
      */
-    public record Plate(double along, double across) {
+    public record Plate(double along, double across, double thickness, double yield, Shank shank) {
+
+        /** A plate of which no more than its size is stated. */
+        public Plate(double along, double across) {
+            this(along, across, Double.NaN, Double.NaN, new NoShank());
+        }
+
         public Plate {
             Sense.positive(along, "plate size along");
             Sense.positive(across, "plate size across");
+            if (!Double.isNaN(thickness)) {
+                Sense.positive(thickness, "plate thickness");
+            }
+            if (!Double.isNaN(yield)) {
+                Sense.positive(yield, "yield stress");
+            }
+        }
+    }
+
+    /** The end of the tube or screw that meets a plate. */
+    public sealed interface Shank {}
+
+    /** Not stated. */
+    public record NoShank() implements Shank {}
+
+    /**
+     * Round.
+     *
+     * @param diameter outside (m), positive
+     */
+    public record Round(double diameter) implements Shank {
+        public Round {
+            Sense.positive(diameter, "outside diameter");
+        }
+    }
+
+    /**
+     * Square, its sides along x and y.
+     *
+     * @param side outside (m), positive
+     */
+    public record Square(double side) implements Shank {
+        public Square {
+            Sense.positive(side, "outside size");
         }
     }
 

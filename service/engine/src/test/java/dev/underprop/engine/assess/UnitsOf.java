@@ -24,6 +24,7 @@ final class UnitsOf {
             case "in4" -> INCH * INCH * INCH * INCH;
             case "mm4" -> 1e-12;
             case "lbf" -> POUND;
+            case "kip" -> 1000 * POUND;
             case "kN" -> 1e3;
             case "lbf/in" -> POUND / INCH;
             case "lbf/ft" -> PLF;

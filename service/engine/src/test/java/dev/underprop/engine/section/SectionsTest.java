@@ -35,4 +35,16 @@ class SectionsTest {
     void refusesNoPlies() {
         assertThatIllegalArgumentException().isThrownBy(() -> new BuiltUpSection(new RectangularSection(0.04, 0.2), 0));
     }
+
+    /** Pipe of 3.5 in by 0.201 in: 2.083 in² and 1.169 in, worked out apart. A full bar has r = d/4. */
+    @Test
+    void aRoundTube() {
+        RoundTube tube = new RoundTube(3.5 * INCH, 0.201 * INCH);
+
+        assertThat(tube.area() / (INCH * INCH)).isCloseTo(2.083, within(0.0005));
+        assertThat(tube.radius() / INCH).isCloseTo(1.169, within(0.0005));
+        assertThat(new RoundTube(0.1, 0.05).radius()).isCloseTo(0.025, within(1e-15));
+        assertThatIllegalArgumentException().isThrownBy(() -> new RoundTube(0.1, 0.051));
+        assertThatIllegalArgumentException().isThrownBy(() -> new RoundTube(Double.NaN, 0.01));
+    }
 }

@@ -108,14 +108,15 @@ final class Wording {
             case PAD_SOIL_BEARING -> "Take a larger pad, or set posts closer together.";
             case PAD_OVERLAP -> "Set the posts further apart, or design one pad for both.";
             case SEAT_STRENGTH -> "Have what the joists rest on judged by an engineer.";
-            case BASE_PLATE_BEARING -> "Have the base plate on its pad judged by an engineer.";
+            case BASE_PLATE_BEARING ->
+                "Take a larger base plate, a larger or stronger pad, or set posts closer together.";
             case PAD_ECCENTRICITY -> "Centre each post on its pad.";
             case TIMBER_SERVICE -> "State whether the timber stays dry.";
             case TIMBER_TREATMENT -> "State whether the timber is treated and incised.";
             case BEAM_PLY_FASTENING -> "Have the fastening of the plies designed.";
             case BEAM_ROLL_RESTRAINT -> "Hold the beam against rolling at every post.";
-            case POST_SIDEWAYS -> "Hold the heads and feet of the posts sideways.";
-            case POST_PLATES -> "Have the plates judged by an engineer.";
+            case POST_SIDEWAYS -> "Fasten head and foot by something of known strength, and keep the post plumb.";
+            case POST_PLATES -> "Take thicker plates, or set posts closer together.";
             case PAD_STRENGTH -> "Have the pad judged by an engineer.";
             case PAD_SETTLEMENT -> "Have the settlement judged by an engineer.";
             case GIRDER_BENDING, GIRDER_SHEAR, GIRDER_DEFLECTION_LIVE, GIRDER_DEFLECTION_TOTAL ->

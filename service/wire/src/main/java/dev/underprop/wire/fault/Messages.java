@@ -167,6 +167,8 @@ public enum Messages {
     LIFT_WITH_GAP(
             "The post {0} is raised and stands clear of the beam.",
             "Give the gap, or the lift beyond touching, not both."),
+    WALL_TOO_THICK("The wall of the tube is more than half of its diameter.", "Look at wall and diameter."),
+    SHANK_TWO_WAYS("What meets the plate is said to be round, and to be square.", "Give round or square, not both."),
     RATING_NOT_RISING("The rows of the rating do not rise in height.", "Sort the rows by height, one row a height."),
     FACTOR_MISSING("A characteristic rating needs a factor.", "Give the factor that its loads are divided by."),
     FACTOR_REFUSED("An allowable rating has no factor.", "Take the factor out, or state that it is characteristic."),

@@ -15,7 +15,14 @@ final class LimitsReader {
         }
         double fitUp = at.text("fitUp", limits.getFitUp()).quantityOr(Range.FIT_UP, Double.NaN);
         return new Limits(
-                Double.isNaN(fitUp) ? Limits.DEFAULT.fitUp() : new Limits.FitUp(fitUp, true), transfer(limits, at));
+                Double.isNaN(fitUp) ? Limits.DEFAULT.fitUp() : new Limits.FitUp(fitUp, true),
+                transfer(limits, at),
+                plumb(limits, at));
+    }
+
+    private static Limits.Plumb plumb(dev.underprop.api.model.Limits limits, Spot at) {
+        double lean = at.text("plumb", limits.getPlumb()).quantityOr(Range.LEAN, Double.NaN);
+        return Double.isNaN(lean) ? Limits.DEFAULT.plumb() : new Limits.Plumb(lean, true);
     }
 
     private static Limits.Transfer transfer(dev.underprop.api.model.Limits limits, Spot at) {

@@ -1,6 +1,5 @@
 package dev.underprop.wire.meaning;
 
-import dev.underprop.api.model.Plate;
 import dev.underprop.api.model.PostType;
 import dev.underprop.api.model.Rating;
 import dev.underprop.engine.plan.Post;
@@ -41,24 +40,17 @@ final class PostTypesReader {
                 at.text("stiffness", type.getStiffness()),
                 at.text("soft", type.getSoft()),
                 at.text("stiff", type.getStiff())));
-        double[] head = plate(type.getHeadPlate(), at.member("headPlate"));
-        double[] base = plate(type.getBasePlate(), at.member("basePlate"));
+        Supplier<dev.underprop.engine.plan.PostType.Plate> head =
+                PlateReader.read(type.getHeadPlate(), at.member("headPlate"));
+        Supplier<dev.underprop.engine.plan.PostType.Plate> base =
+                PlateReader.read(type.getBasePlate(), at.member("basePlate"));
+        Supplier<dev.underprop.engine.plan.PostType.Tube> tube = TubeReader.read(type.getTube(), at.member("tube"));
         Supplier<dev.underprop.engine.plan.PostType.Rating> rating = rating(type.getRating(), at.member("rating"));
         return new Draft(
                 stiffness,
                 EndReader.read(type.getHead(), type.getFoot(), at),
                 () -> new dev.underprop.engine.plan.PostType(
-                        type.getName(),
-                        rating.get(),
-                        new dev.underprop.engine.plan.PostType.Plate(head[0], head[1]),
-                        new dev.underprop.engine.plan.PostType.Plate(base[0], base[1])));
-    }
-
-    private static double[] plate(Plate plate, Spot at) {
-        return new double[] {
-            at.text("along", plate.getAlong()).quantity(Range.THICKNESS),
-            at.text("across", plate.getAcross()).quantity(Range.THICKNESS)
-        };
+                        type.getName(), rating.get(), head.get(), base.get(), tube.get()));
     }
 
     private static Supplier<dev.underprop.engine.plan.PostType.Rating> rating(@Nullable Rating rating, Spot at) {

@@ -21,6 +21,10 @@ enum Range {
     CLEARANCE(Dimension.LENGTH, "0 in", "10 ft", false),
     FOUNDING_DEPTH(Dimension.LENGTH, "0 in", "100 ft", false),
     CUT_DEPTH(Dimension.LENGTH, "1/4 in", "100 ft", true),
+    PLATE(Dimension.LENGTH, "1/32 in", "12 in", true),
+    SCREW(Dimension.LENGTH, "1/32 in", "100 ft", true),
+    LEAN(Dimension.ANGLE, "0 deg", "10 deg", false),
+    ECCENTRICITY(Dimension.LENGTH, "0 in", "1 ft", false),
     FIT_UP(Dimension.LENGTH, "0 in", "1 in", false),
     AREA_LOAD(Dimension.PRESSURE, "0 psf", "100 ksf", false),
     LINE_LOAD(Dimension.LINE_LOAD, "0 plf", "1000 klf", false),
@@ -32,6 +36,7 @@ enum Range {
     CAPACITY(Dimension.FORCE, "1 lb", "10000 kip", true),
     STIFFNESS(Dimension.STIFFNESS, "1 N/m", "1e12 N/m", true),
     SOIL_PRESSURE(Dimension.PRESSURE, "1 psf", "1000 ksf", true),
+    YIELD(Dimension.PRESSURE, "1 ksi", "200 ksi", true),
     STRENGTH(Dimension.PRESSURE, "100 psi", "30 ksi", true),
     UNIT_WEIGHT(Dimension.UNIT_WEIGHT, "1 pcf", "1000 pcf", true);
 

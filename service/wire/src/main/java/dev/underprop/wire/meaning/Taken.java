@@ -3,6 +3,7 @@ package dev.underprop.wire.meaning;
 import dev.underprop.api.model.Bearing;
 import dev.underprop.api.model.JobPlan;
 import dev.underprop.api.model.Load;
+import dev.underprop.api.model.PostType;
 import dev.underprop.engine.plan.Girder;
 import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Member;
@@ -43,6 +44,10 @@ final class Taken {
         if (model.getFloor().getLoads().stream().anyMatch(Taken::hasStrengthSnow)) {
             list.add("Snow given at strength level is taken at 0.7 of its value (ASCE 7-22, 2.4.1).");
         }
+        if (!model.getShores().isEmpty()
+                && !plan.circumstances().limits().plumb().stated()) {
+            list.add("Posts lean by 1.5 degrees at the most (BS 5975 practice for props; from memory).");
+        }
         if (plan.ground() instanceof Ground.Given given) {
             list.add("The allowable bearing pressure holds for the ground, its condition and the founding depth as they"
                     + " are on site (" + given.source() + ").");
@@ -57,6 +62,10 @@ final class Taken {
 
     private static boolean hasBeamWithoutWeight(Bearing bearing) {
         return bearing.getBeam() != null && bearing.getBeam().getWeight() == null;
+    }
+
+    private static boolean hasLoadOffByDefault(PostType type) {
+        return type.getTube() != null && type.getTube().getEccentricity() == null;
     }
 
     private static boolean isMeasured(Member member) {

@@ -91,6 +91,8 @@ class DeclaredCircumstancesTest {
         Limits limits = of(file).limits();
         assertThat(limits.fitUp().tolerance()).isCloseTo(0.003175, EXACT);
         assertThat(limits.fitUp().stated()).isTrue();
+        assertThat(limits.plumb().lean()).isCloseTo(Math.PI / 180, EXACT);
+        assertThat(limits.plumb().stated()).isTrue();
         assertThat(limits.transfer())
                 .isEqualTo(new Limits.Transfer(0.003, "plaster that may be mended, by the engineer", true));
     }
@@ -103,6 +105,13 @@ class DeclaredCircumstancesTest {
                 Reading.understood(fitUp, Format.JSON).plan().circumstances().limits();
         assertThat(stated.fitUp().stated()).isTrue();
         assertThat(stated.transfer()).isEqualTo(Limits.DEFAULT.transfer());
+        String unplumbed = text.replace("\"plumb\": \"1 deg\", ", "");
+        assertThat(Reading.understood(unplumbed, Format.JSON)
+                        .plan()
+                        .circumstances()
+                        .limits()
+                        .plumb())
+                .isEqualTo(new Limits.Plumb(Math.PI / 120, false));
         String slope = text.replace("\"fitUp\": \"1/8 in\", ", "");
         assertThat(Reading.understood(slope, Format.JSON)
                         .plan()

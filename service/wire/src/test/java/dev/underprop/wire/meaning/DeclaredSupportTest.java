@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.underprop.engine.plan.JobPlan;
+import dev.underprop.engine.plan.LagScrews;
 import dev.underprop.engine.plan.Post;
+import dev.underprop.engine.plan.PostType;
 import dev.underprop.engine.plan.Restraint;
 import dev.underprop.engine.plan.Shore;
 import java.util.Map;
@@ -16,6 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What a plan declares of shores and posts comes to the engine in SI, from either system of units. */
 class DeclaredSupportTest {
     private static final Offset<Double> EXACT = within(1e-9);
+    private static final Offset<Double> YIELD = within(1.0);
     private static final Offset<Double> STIFFNESS = within(1e-3);
     private static final double POUND = 4.4482216152605;
     private static final double KIP_PER_INCH = 1000 * POUND / 0.0254;
@@ -77,5 +80,49 @@ class DeclaredSupportTest {
         assertThat(posts.get("A3").ends().foot()).isEqualTo(new Post.Unfastened());
         assertThat(posts.get("B1").ends()).isEqualTo(Post.Ends.UNDECLARED);
         assertThat(posts.get("B2").ends()).isEqualTo(new Post.Ends(new Post.Unfastened(), new Post.Unfastened()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"declared.json", "declared.yaml"})
+    void lagScrewsAreRead(String file) {
+        Post.Fastened own = (Post.Fastened)
+                posts(Reading.file(file).plan()).get("A2").ends().head();
+        LagScrews screws = (LagScrews) own.screws();
+        assertThat(screws.count()).isEqualTo(2);
+        assertThat(screws.diameter()).isCloseTo(0.009525, EXACT);
+        assertThat(screws.penetration()).isCloseTo(0.0762, EXACT);
+        assertThat(screws.edge()).isCloseTo(0.01905, EXACT);
+        assertThat(screws.end()).isCloseTo(0.1524, EXACT);
+        assertThat(screws.spacing()).isCloseTo(0.1016, EXACT);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"declared.json", "declared.yaml"})
+    void platesAreReadWithWhatMeetsThem(String file) {
+        Map<String, Post> posts = posts(Reading.file(file).plan());
+        PostType type = (PostType) posts.get("A1").type();
+        assertThat(type.head().thickness()).isCloseTo(0.0127, EXACT);
+        assertThat(type.head().yield()).isCloseTo(248.211262554061e6, YIELD);
+        assertThat(((PostType.Round) type.head().shank()).diameter()).isCloseTo(0.0508, EXACT);
+        assertThat(type.base().thickness()).isCloseTo(0.009525, EXACT);
+        assertThat(type.base().yield()).isCloseTo(344.737864658418e6, YIELD);
+        assertThat(((PostType.Square) type.base().shank()).side()).isCloseTo(0.0762, EXACT);
+        PostType plain = (PostType) posts.get("B1").type();
+        assertThat(plain.head().thickness()).isNaN();
+        assertThat(plain.base().yield()).isNaN();
+        assertThat(plain.base().shank()).isEqualTo(new PostType.NoShank());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"declared.json", "declared.yaml"})
+    void aTubeIsRead(String file) {
+        Map<String, Post> posts = posts(Reading.file(file).plan());
+        PostType.Pipe pipe = (PostType.Pipe) ((PostType) posts.get("B1").type()).tube();
+        assertThat(pipe.section().diameter()).isCloseTo(0.0889, EXACT);
+        assertThat(pipe.section().wall()).isCloseTo(0.00508, EXACT);
+        assertThat(pipe.yield()).isCloseTo(241.316505260893e6, YIELD);
+        assertThat(pipe.eccentricity()).isCloseTo(0.0127, EXACT);
+        assertThat(pipe.plain()).isTrue();
+        assertThat(((PostType) posts.get("A1").type()).tube()).isEqualTo(new PostType.NoTube());
     }
 }
