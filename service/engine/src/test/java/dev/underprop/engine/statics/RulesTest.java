@@ -141,8 +141,8 @@ class RulesTest {
                 sum += solution.force(c);
             }
             assertThat(sum).isCloseTo(0, within(1e-9));
-            // Moments about the far end of the loaded part; the spans' common moment is 4·R·3/32·(2L) over 4.
-            assertThat(solution.force(4)).isCloseTo(-3 * solution.force(1) / 64, within(1e-8));
+            // A force P in the middle of one of two equal spans lifts the far support by 3/32 P; here it acts upwards.
+            assertThat(solution.force(4)).isCloseTo(3 * solution.force(1) / 32, within(1e-8));
         }
     }
 

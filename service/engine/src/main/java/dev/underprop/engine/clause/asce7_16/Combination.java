@@ -23,8 +23,9 @@ public record Combination(String name, List<Term> terms, LoadKind controlling, C
      */
     public record Term(LoadKind kind, double factor) {
         public Term {
-            if (!(Math.abs(factor) > 0) || Double.isInfinite(factor)) {
-                throw new IllegalArgumentException("a load factor is a number other than zero");
+            boolean up = kind == LoadKind.SEISMIC && factor < 0;
+            if (!(factor > 0) && !up || Double.isInfinite(factor)) {
+                throw new IllegalArgumentException("a load factor is positive, but for earthquake that acts upwards");
             }
         }
     }

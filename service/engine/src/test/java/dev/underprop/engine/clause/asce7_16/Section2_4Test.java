@@ -113,4 +113,44 @@ class Section2_4Test {
     void factorsArePositive(double bad) {
         assertThatIllegalArgumentException().isThrownBy(() -> new Term(LoadKind.DEAD, bad));
     }
+
+    private static List<String> names(List<Combination> combinations) {
+        return combinations.stream().map(Combination::name).toList();
+    }
+
+    @Test
+    void verticalWindAndEarthquakeBringItemsFiveToTen() {
+        Set<LoadKind> all = EnumSet.allOf(LoadKind.class);
+
+        assertThat(names(Section2_4.lateral(EnumSet.of(LoadKind.DEAD, LoadKind.LIVE))))
+                .isEmpty();
+        assertThat(names(Section2_4.lateral(all)))
+                .containsExactly(
+                        "D + 0.6 W",
+                        "D + 0.45 W + 0.75 L + 0.75 S",
+                        "0.6 D + 0.6 W",
+                        "D + 0.7 Ev",
+                        "D + 0.525 Ev + 0.75 L + 0.75 S",
+                        "0.6 D - 0.7 Ev");
+        assertThat(names(Section2_4.lateral(EnumSet.of(LoadKind.DEAD, LoadKind.ROOF_LIVE, LoadKind.WIND))))
+                .containsExactly("D + 0.6 W", "D + 0.45 W + 0.75 Lr", "0.6 D + 0.6 W");
+    }
+
+    @Test
+    void strengthCombinationsAreThoseOfSection23() {
+        assertThat(names(dev.underprop.engine.clause.asce7_16.Section2_3.strength(EnumSet.of(LoadKind.DEAD))))
+                .containsExactly("1.4 D");
+        assertThat(names(dev.underprop.engine.clause.asce7_16.Section2_3.strength(
+                        EnumSet.of(LoadKind.DEAD, LoadKind.LIVE))))
+                .containsExactly("1.4 D", "1.2 D + 1.6 L");
+        assertThat(names(dev.underprop.engine.clause.asce7_16.Section2_3.strength(
+                        EnumSet.of(LoadKind.DEAD, LoadKind.LIVE, LoadKind.SNOW))))
+                .containsExactly("1.4 D", "1.2 D + 1.6 L + 0.5 S", "1.2 D + 1.6 S + L");
+        assertThat(names(dev.underprop.engine.clause.asce7_16.Section2_3.strength(
+                        EnumSet.of(LoadKind.DEAD, LoadKind.SEISMIC))))
+                .containsExactly("1.4 D", "1.2 D + Ev", "0.9 D - Ev");
+        assertThat(names(dev.underprop.engine.clause.asce7_16.Section2_3.strength(
+                        EnumSet.of(LoadKind.DEAD, LoadKind.SNOW, LoadKind.WIND))))
+                .containsExactly("1.4 D", "1.2 D + 1.6 S", "1.2 D + W + 0.5 S", "0.9 D + W");
+    }
 }

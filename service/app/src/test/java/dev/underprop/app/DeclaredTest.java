@@ -1,0 +1,82 @@
+package dev.underprop.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.underprop.api.model.PlanCheck;
+import dev.underprop.api.model.PlanVerdict;
+import dev.underprop.engine.check.CheckId;
+import dev.underprop.wire.door.Answer;
+import dev.underprop.wire.door.AnswerOptions;
+import dev.underprop.wire.door.PlanDoor;
+import dev.underprop.wire.tree.Format;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A plan with everything declared lacks nothing but the checks that are not built; each declaration taken out is missed. */
+class DeclaredTest {
+
+    private static final String PLAN = Demos.text("adequate-so-far.yaml");
+
+    private static PlanCheck check(String plan) {
+        Answer<PlanCheck> answer =
+                new PlanDoor().check(plan.getBytes(StandardCharsets.UTF_8), Format.YAML, AnswerOptions.USUAL);
+        assertThat(answer).isInstanceOf(Answer.Judged.class);
+        return ((Answer.Judged<PlanCheck>) answer).model();
+    }
+
+    private static Set<String> notChecked(PlanCheck answer) {
+        return answer.getNotChecked().stream()
+                .map(item -> item.getCheck())
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private static Set<String> notBuilt() {
+        return Arrays.stream(CheckId.values())
+                .filter(id -> !id.built() && CheckId.required(false).contains(id))
+                .map(CheckId::id)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    @Test
+    void withEverythingDeclaredOnlyWhatIsNotBuiltIsMissing() {
+        PlanCheck answer = check(PLAN);
+
+        assertThat(notChecked(answer)).isEqualTo(notBuilt());
+        assertThat(answer.getVerdict()).isEqualTo(notBuilt().isEmpty() ? PlanVerdict.ADEQUATE : PlanVerdict.INCOMPLETE);
+        assertThat(answer.getChecks()).noneMatch(c -> c.getVerdict().name().equals("FAIL"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "treatment: none, |timber-treatment",
+                "moisture: dry, |timber-service",
+                "heads: { along: { by: \"diagonal braces at both ends\" }, across: { by: \"blocked between the joists\" } }|sideways-restraint",
+                "restraint: { along: { by: \"deck nailed to the side walls\" }, across: { by: \"deck nailed to both walls\" } }|sideways-restraint",
+                "- { question: chimney, answer: no }|intake",
+                "- { question: slab, answer: no }|intake",
+                ", load: shelves|intake",
+                ", thickness: 1/2 in, yieldStress: 36000 psi, round: 3 in|post-plates",
+                ", sideways: 400 lb|post-sideways",
+                ", strength: 3000 psi|base-plate-bearing",
+                "ground: { table: ibc-1806.2, class: silty sand, foundingDepth: 12 in, condition: undisturbed }|pad-soil-bearing",
+                ", condition: undisturbed|pad-soil-bearing"
+            })
+    void eachDeclarationTakenOutIsMissed(String declaration, String check) {
+        assertThat(PLAN).contains(declaration);
+        PlanCheck answer = check(PLAN.replace(declaration, ""));
+        List<String> missing = List.copyOf(notChecked(answer));
+
+        assertThat(missing).contains(check);
+        assertThat(notBuilt()).doesNotContain(check);
+        assertThat(answer.getVerdict()).isNotEqualTo(PlanVerdict.ADEQUATE);
+    }
+}
