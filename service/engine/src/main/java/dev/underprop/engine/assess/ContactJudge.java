@@ -12,6 +12,7 @@ import dev.underprop.engine.plan.Girder;
 import dev.underprop.engine.plan.Joist;
 import dev.underprop.engine.plan.Lateral;
 import dev.underprop.engine.plan.Member;
+import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.PostType;
 import dev.underprop.engine.plan.Restraint;
@@ -215,11 +216,17 @@ final class ContactJudge {
     private Finding pressed(int c, Post post, double load) {
         Peaks factored = run.met().factored();
         double factoredLoad = factored.met(c) ? Math.max(0, factored.value(c)) : Double.NaN;
-        return BasePlateJudge.judge(post, BasePlateJudge.Material.UNSTATED, load, factoredLoad);
+        return BasePlateJudge.judge(post, material(post), load, factoredLoad);
     }
 
     private Citation padCitation() {
         return PadJudge.citation(run.plan().ground());
+    }
+
+    private static BasePlateJudge.Material material(Post post) {
+        return post.footing() instanceof Pad pad && pad.make() instanceof Pad.Cast cast
+                ? new BasePlateJudge.Material(cast.strength(), Double.NaN)
+                : BasePlateJudge.Material.UNSTATED;
     }
 
     private Finding contact(int c, Post post) {

@@ -9,9 +9,32 @@ package dev.underprop.engine.plan;
  * @param across y size (m), positive
  * @param thickness (m), positive
  * @param weight own weight, or that it is not known
+ * @param make what its strength comes from
  */
-public record Pad(String name, Kind kind, double along, double across, double thickness, Weight weight)
+public record Pad(String name, Kind kind, double along, double across, double thickness, Weight weight, Make make)
         implements Post.Footing {
+
+    /** A pad of whose make nothing is said. */
+    public Pad(String name, Kind kind, double along, double across, double thickness, Weight weight) {
+        this(name, kind, along, across, thickness, weight, new Unmade());
+    }
+
+    /** What the strength of a pad comes from. */
+    public sealed interface Make {}
+
+    /** Nothing is said. */
+    public record Unmade() implements Make {}
+
+    /**
+     * Plain concrete.
+     *
+     * @param strength f'c (Pa), positive
+     */
+    public record Cast(double strength) implements Make {
+        public Cast {
+            Sense.positive(strength, "strength");
+        }
+    }
 
     /** What a pad is made of. */
     public enum Kind {

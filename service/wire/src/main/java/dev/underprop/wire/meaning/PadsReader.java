@@ -31,8 +31,8 @@ final class PadsReader {
         double along = at.text("along", pad.getAlong()).quantity(Range.THICKNESS);
         double across = at.text("across", pad.getAcross()).quantity(Range.THICKNESS);
         double thickness = at.text("thickness", pad.getThickness()).quantity(Range.THICKNESS);
-        // Read so that a slip is told; the check that needs it is not built yet and says so itself.
-        at.text("strength", pad.getStrength()).quantityOr(Range.STRENGTH, 0);
+        Text strengthText = at.text("strength", pad.getStrength());
+        double strength = strengthText.quantityOr(Range.STRENGTH, 0);
         Text unitWeight = at.text("unitWeight", pad.getUnitWeight());
         double stated = unitWeight.quantityOr(Range.UNIT_WEIGHT, 0);
         return () -> new dev.underprop.engine.plan.Pad(
@@ -41,7 +41,10 @@ final class PadsReader {
                 along,
                 across,
                 thickness,
-                weight(kind.orElseThrow(), unitWeight.given(), stated));
+                weight(kind.orElseThrow(), unitWeight.given(), stated),
+                strengthText.given()
+                        ? new dev.underprop.engine.plan.Pad.Cast(strength)
+                        : new dev.underprop.engine.plan.Pad.Unmade());
     }
 
     private static dev.underprop.engine.plan.Pad.Weight weight(String kind, boolean given, double stated) {
