@@ -95,7 +95,7 @@ final class Advisories {
                         Severity.INFO,
                         post.name(),
                         "In situation " + result.name() + " this post carries "
-                                + Math.round(100 * difference / larger) + " percent less if "
+                                + StrictMath.round(100 * difference / larger) + " percent less if "
                                 + (found
                                         ? "the shores stood before any load came on than if the floor hung as found when"
                                                 + " they were set snug"

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -25,6 +26,12 @@ import java.util.Set;
  */
 public final class ContactSolver {
 
+    /** Numbers that the answers of all kept states may hold: 16 MB a solver. What is dropped is factorised again. */
+    private static final int MEMORY = 2_000_000;
+
+    /** States kept however large they are. */
+    private static final int FEWEST = 8;
+
     /** States tried by the fast rule before the sure one takes over; floors settle in two to six. */
     private static final int FAST_CHANGES = 30;
 
@@ -39,7 +46,14 @@ public final class ContactSolver {
 
     private final Assembly assembly;
     private final Props props;
-    private final Map<Closure, ContactState> states = new HashMap<>();
+    private final Map<Closure, ContactState> states = new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Closure, ContactState> eldest) {
+            return size() > kept();
+        }
+    };
     private final Map<Rules, Recall> recalls = new HashMap<>();
     private final Rules own;
     private Rules lastRules;
@@ -157,18 +171,18 @@ public final class ContactSolver {
      */
     public Solution solve(LoadCase loadCase, Rules rules) {
         Recall recall = recall(rules);
-        ContactState base = recall.base();
-        ContactState likely = recall.likely(loadCase);
-        CaseAnswer answer = ask(likely, loadCase);
+        Closure base = recall.base();
+        Closure likely = recall.likely(loadCase);
+        CaseAnswer answer = ask(state(likely), loadCase);
         BitSet wrong = wrong(answer, loadCase, rules);
-        if (!wrong.isEmpty() && likely != base) {
-            answer = ask(base, loadCase);
+        if (!wrong.isEmpty() && !likely.equals(base)) {
+            answer = ask(state(base), loadCase);
             wrong = wrong(answer, loadCase, rules);
         }
         Solution solution =
                 wrong.isEmpty() ? accept(loadCase, rules, answer, 0) : search(loadCase, rules, answer, wrong);
         if (solution.outcome() == Solution.Outcome.SETTLED) {
-            recall.settled(loadCase, solution.state());
+            recall.settled(loadCase, solution.state().closure());
         }
         return solution;
     }
@@ -194,9 +208,9 @@ public final class ContactSolver {
             return accept(loadCase, rules, answer, 0);
         }
         Recall recall = recall(rules);
-        ContactState likely = recall.likelyShifted(unit, factor < 0);
-        if (likely != answer.state()) {
-            CaseAnswer again = ask(likely, loadCase);
+        Closure likely = recall.likelyShifted(unit, factor < 0);
+        if (!likely.equals(answer.state().closure())) {
+            CaseAnswer again = ask(state(likely), loadCase);
             BitSet wrongAgain = wrong(again, loadCase, rules);
             if (wrongAgain.isEmpty()) {
                 return accept(loadCase, rules, again, 1);
@@ -204,7 +218,7 @@ public final class ContactSolver {
         }
         Solution solution = search(loadCase, rules, answer, wrong);
         if (solution.outcome() == Solution.Outcome.SETTLED) {
-            recall.settledShifted(unit, factor < 0, solution.state());
+            recall.settledShifted(unit, factor < 0, solution.state().closure());
         }
         return solution;
     }
@@ -222,7 +236,7 @@ public final class ContactSolver {
         for (int c = 0; c < contacts; c++) {
             touching.set(c, assembly.frame().contacts().get(c).gap() <= 0);
         }
-        return new Recall(state(start(touching, rules)));
+        return new Recall(start(touching, rules));
     }
 
     /** A state to begin from: the given contacts and all fastened ones closed, those that are absent not. */
@@ -324,6 +338,11 @@ public final class ContactSolver {
             total += Math.abs(loadCase.factor(i)) * assembly.loadings().total(loadCase.unit(i));
         }
         return total;
+    }
+
+    private int kept() {
+        int answers = (assembly.loadings().units() + 8) * (rowSize() + 2 * contacts);
+        return Math.max(FEWEST, MEMORY / Math.max(1, answers));
     }
 
     private ContactState state(Closure closure) {

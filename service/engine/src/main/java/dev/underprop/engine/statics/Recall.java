@@ -7,30 +7,30 @@ import java.util.Map;
 /** Contact states in which cases by the same rules ended, to begin the next from. */
 final class Recall {
 
-    private ContactState base;
+    private Closure base;
     private boolean first = true;
 
-    private final Map<Integer, ContactState> shifted = new HashMap<>();
+    private final Map<Integer, Closure> shifted = new HashMap<>();
 
     /** By final unit; the first place is for cases without any. */
-    private ContactState[] lastOf = {};
+    private Closure[] lastOf = {};
 
-    Recall(ContactState base) {
+    Recall(Closure base) {
         this.base = base;
     }
 
     /** The state of the first case that settled, or the one guessed before. */
-    ContactState base() {
+    Closure base() {
         return base;
     }
 
     /** The state of the last case with the same final unit. */
-    ContactState likely(LoadCase loadCase) {
+    Closure likely(LoadCase loadCase) {
         int place = place(loadCase);
         return place < lastOf.length ? lastOf[place] : base;
     }
 
-    void settled(LoadCase loadCase, ContactState state) {
+    void settled(LoadCase loadCase, Closure state) {
         int place = place(loadCase);
         if (place >= lastOf.length) {
             int known = lastOf.length;
@@ -45,11 +45,11 @@ final class Recall {
     }
 
     /** The state in which the last case shifted by a unit in one sense ended that had to be searched for. */
-    ContactState likelyShifted(int unit, boolean turned) {
+    Closure likelyShifted(int unit, boolean turned) {
         return shifted.getOrDefault(2 * unit + (turned ? 1 : 0), base);
     }
 
-    void settledShifted(int unit, boolean turned, ContactState state) {
+    void settledShifted(int unit, boolean turned, Closure state) {
         shifted.put(2 * unit + (turned ? 1 : 0), state);
     }
 

@@ -20,11 +20,7 @@ class AnyPlanTest {
     private static final PlanDoor DOOR = new PlanDoor();
 
     @ParameterizedTest(name = "{0}, seed {1}, {2} mutants")
-    @CsvSource({
-        "carriage-house.json, 1, 120",
-        "two-bays.json, 2, 300",
-        "old-house.json, 3, 40",
-        "declared.json, 4, 120"
+    @CsvSource({"carriage-house.json, 1, 120", "two-bays.json, 2, 300", "old-house.json, 3, 40", "declared.json, 4, 120"
     })
     void neverThrows(String name, long seed, int mutants) throws IOException {
         JsonNode plan = JSON.readTree(Plans.bytes(name));
