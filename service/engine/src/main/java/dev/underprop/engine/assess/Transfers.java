@@ -54,13 +54,23 @@ final class Transfers {
         Map<String, List<Integer>> targets = new LinkedHashMap<>();
         for (int c = gone.nextSetBit(0); c >= 0; c = gone.nextSetBit(c + 1)) {
             ContactPlace place = structure.frame().places().get(c);
+            // A girder that goes whole takes its piers with it: they carry nothing of the floor any more.
+            if (place instanceof ContactPlace.OnPier pier && situation.removed().contains(pier.bearing())) {
+                continue;
+            }
             String name = place instanceof ContactPlace.OnPier pier
                     ? names.pier(pier.bearing(), pier.pier())
                     : names.bearing(((ContactPlace.OnBearing) place).bearing());
             targets.computeIfAbsent(name, k -> new ArrayList<>()).add(c);
         }
         List<SituationResult.Transfer> all = new ArrayList<>();
-        targets.forEach((name, contacts) -> all.add(worst(name, contacts)));
+        targets.forEach((name, contacts) -> {
+            List<Integer> carried =
+                    contacts.stream().filter(c -> Double.isFinite(distance(c))).toList();
+            if (!carried.isEmpty()) {
+                all.add(worst(name, carried));
+            }
+        });
         return all;
     }
 

@@ -212,6 +212,37 @@ class HistoryTest {
         assertThat(transfer.lift()).isNaN();
     }
 
+    /** A girder taken away with its piers is one transfer, that of the joists which lay on it. */
+    @Test
+    void aGirderGoesWithItsPiers() {
+        JobPlan plan = floor(3, LIVE, shored());
+        List<Girder.Pier> piers = List.of(
+                new Girder.Pier("K1", 0, 0.1, Plans.RIGID, new Fastening.Loose()),
+                new Girder.Pier("K2", 0.8, 0.1, Plans.RIGID, new Fastening.Loose()));
+        Bearing far = new Bearing(
+                "far",
+                SPAN,
+                0.1,
+                Plans.RIGID,
+                0,
+                0.8,
+                new Fastening.Loose(),
+                List.of(),
+                new Girder(Plans.twoByTen(2, 90), 0, 0.8, piers));
+        Floor floor = new Floor(
+                plan.floor().joists(),
+                List.of(wall("near", 0), far),
+                plan.floor().loads(),
+                plan.floor().joistWeight());
+        JobPlan girder = new JobPlan(
+                plan.basis(), floor, plan.shores(), plan.ground(), List.of(shored(), farOut(0)), plan.circumstances());
+        List<SituationResult.Transfer> transfers =
+                Assessor.assess(girder).situations().get(1).whatIf().transfers();
+
+        assertThat(transfers).extracting(SituationResult.Transfer::name).containsExactly("far");
+        assertThat(transfers.get(0).allowed()).isFinite().isPositive();
+    }
+
     private static SituationResult.MemberResult girder(Assessment assessment, int situation) {
         return assessment.situations().get(situation).members().stream()
                 .filter(m -> m.kind() == SituationResult.MemberKind.GIRDER)
