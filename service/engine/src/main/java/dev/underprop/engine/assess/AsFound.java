@@ -71,11 +71,6 @@ final class AsFound {
         return solution.force(contact);
     }
 
-    /** Movement of the floor at a contact under dead load (m), downward positive, from a floor without weight. */
-    double movement(int contact) {
-        return solution.movement(contact);
-    }
-
     /** What must be added to the frame's own gaps so that shores are snug, and gaps as stated, in the shape as found. */
     List<UnitLoad.Offset> shifts() {
         List<UnitLoad.Offset> shifts = new ArrayList<>();

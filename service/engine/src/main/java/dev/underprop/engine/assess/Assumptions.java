@@ -25,6 +25,9 @@ final class Assumptions {
                     "Posts are set to within 1/16 inch: every case is solved with each post in turn that much low and high"
                             + " (common practice, no source).");
         }
+        if (limits.fitUp().tolerance() == 0 && !plan.shores().isEmpty()) {
+            list.add("The plan takes every post as exactly in line with its neighbours; no post is ever.");
+        }
         if (!limits.transfer().stated() && plan.situations().stream().anyMatch(Situation::takesAway)) {
             list.add("The damage limit for the change of slope when a bearing goes is "
                     + limits.transfer().name() + ".");
@@ -36,7 +39,8 @@ final class Assumptions {
                 + " and hold each other sideways in nothing.");
         list.add("Pads are centred under their posts; the weight of the posts themselves is left out.");
         list.add("Deflection is measured between the places that hold a member, not counting how far those go down.");
-        list.add("Timber is untreated or not incised, stands on edge, and stays below 100 degrees Fahrenheit.");
+        list.add(
+                "Timber of which the plan does not say otherwise is untreated or not incised; all stands on edge and stays below 100 degrees Fahrenheit.");
         if (plan.floor().joistWeight() == Floor.JoistWeight.INCLUDED_IN_DEAD && !hasDeadLoad(plan)) {
             list.add("No dead load is given and none is added for the joists: they are taken as without weight.");
         } else if (plan.floor().joistWeight() == Floor.JoistWeight.INCLUDED_IN_DEAD) {

@@ -9,16 +9,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/**
- * Every combination with every live load pattern it can have. The first case is dead load alone.
- *
- * @param combinations allowable stress combinations, dead load alone first
- * @param cases the cases
- */
-record Cases(List<Combination> combinations, List<Case> cases) {
+/** Makes every combination with every live load pattern it can have. The first case is dead load alone. */
+final class Cases {
 
     /** Name of the pattern of a combination without live load. */
     static final String NO_LIVE = "no live load";
+
+    private Cases() {}
 
     /** What a case is for. */
     enum Level {

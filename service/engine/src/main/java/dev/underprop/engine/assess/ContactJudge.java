@@ -76,7 +76,9 @@ final class ContactJudge {
                 stress(c, area, weaker),
                 BEARING,
                 run.met().greatest());
-        boolean clear = run.situation().clear().contains(seat.bearing());
+        // What is tied down is not raised clear: it pulls on its ties, and that is judged.
+        boolean clear =
+                run.situation().clear().contains(seat.bearing()) && bearing.fastening() instanceof Fastening.Loose;
         Finding uplift = clear
                 ? new CheckResult.NotApplicable(
                         "the plan says that the floor is raised clear of this bearing on purpose")

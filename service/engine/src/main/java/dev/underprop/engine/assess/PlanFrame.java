@@ -111,6 +111,28 @@ record PlanFrame(JobPlan plan, Frame frame, List<ContactPlace> places) {
         return places.size();
     }
 
+    /** The member that a contact holds up, numbered as in {@link Frame}. */
+    int held(int contact) {
+        Contact one = frame.contacts().get(contact);
+        if (one instanceof Contact.OnGround seat) {
+            return seat.joist();
+        }
+        return one instanceof Contact.OnCarrier seat
+                ? seat.joist()
+                : frame.carrierMember(((Contact.OnProp) one).carrier());
+    }
+
+    /** Place of a contact along the member that it holds up (m). */
+    double at(int contact) {
+        Contact one = frame.contacts().get(contact);
+        if (one instanceof Contact.OnGround seat) {
+            return seat.y();
+        }
+        return one instanceof Contact.OnCarrier seat
+                ? frame.carriers().get(seat.carrier()).y()
+                : ((Contact.OnProp) one).x();
+    }
+
     /** What holds the carried member down at a contact; loose at posts and shores. */
     Fastening fastening(int contact) {
         ContactPlace place = places.get(contact);

@@ -89,7 +89,6 @@ record PostBounds(Map<Give, double[]> stiffness, List<String> said) {
                         + " ranges in series: " + steel.name() + " ("
                         + steel.citation().document() + "); " + ground.name()
                         + " (" + ground.citation().text() + ").");
-        double both = soft ? steel.softOn(ground) : steel.stiffOn(ground);
-        return Double.isFinite(both) ? both : Double.POSITIVE_INFINITY;
+        return soft ? steel.softOn(ground) : steel.stiffOn(ground);
     }
 }

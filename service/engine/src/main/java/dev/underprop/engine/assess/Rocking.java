@@ -1,6 +1,5 @@
 package dev.underprop.engine.assess;
 
-import dev.underprop.engine.statics.Contact;
 import dev.underprop.engine.statics.Solution;
 import java.util.BitSet;
 
@@ -26,39 +25,19 @@ final class Rocking {
         double first = Double.POSITIVE_INFINITY;
         double last = Double.NEGATIVE_INFINITY;
         for (int c = 0; c < frame.contacts(); c++) {
-            if (holds(c, member) && solution.closed(c)) {
-                first = Math.min(first, place(c));
-                last = Math.max(last, place(c));
+            if (frame.held(c) == member && solution.closed(c)) {
+                first = Math.min(first, frame.at(c));
+                last = Math.max(last, frame.at(c));
             }
         }
         boolean before = false;
         boolean beyond = false;
         for (int c = 0; c < frame.contacts(); c++) {
-            if (holds(c, member) && !solution.closed(c) && !solution.absent(c)) {
-                before |= place(c) < first;
-                beyond |= place(c) > last;
+            if (frame.held(c) == member && !solution.closed(c) && !solution.absent(c)) {
+                before |= frame.at(c) < first;
+                beyond |= frame.at(c) > last;
             }
         }
         return first <= last && before && beyond;
-    }
-
-    private boolean holds(int contact, int member) {
-        Contact one = frame.frame().contacts().get(contact);
-        if (one instanceof Contact.OnGround seat) {
-            return seat.joist() == member;
-        }
-        return one instanceof Contact.OnCarrier seat
-                ? seat.joist() == member
-                : frame.frame().carrierMember(((Contact.OnProp) one).carrier()) == member;
-    }
-
-    private double place(int contact) {
-        Contact one = frame.frame().contacts().get(contact);
-        if (one instanceof Contact.OnGround seat) {
-            return seat.y();
-        }
-        return one instanceof Contact.OnCarrier seat
-                ? frame.frame().carriers().get(seat.carrier()).y()
-                : ((Contact.OnProp) one).x();
     }
 }

@@ -150,7 +150,7 @@ final class SettingRun {
         } else if (ties == Ties.DESCRIBED) {
             run.fail(solution, one, variant.setting(ties));
         } else {
-            run.hangsOnTies(true);
+            run.noteHangsOnTies();
         }
     }
 

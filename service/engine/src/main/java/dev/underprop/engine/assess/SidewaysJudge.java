@@ -23,7 +23,7 @@ final class SidewaysJudge {
             "2.5 % of the load, or lean and known load; lag screws by NDS 2018, chapter 12; friction over 1.5");
 
     /** Part of the load that stands for what is not foreseen. */
-    private static final double NOTIONAL = 0.025;
+    static final double NOTIONAL = 0.025;
 
     /** Friction is divided by it: EN 12812, from memory. */
     private static final double SAFETY = 1.5;

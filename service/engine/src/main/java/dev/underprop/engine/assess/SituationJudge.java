@@ -52,7 +52,7 @@ final class SituationJudge {
         List<CheckResult> checks = new ArrayList<>();
         SituationResult.WhatIf whatIf = SituationResult.WhatIf.NOTHING;
         if (run.stands()) {
-            SidewaysRule sideways = new SidewaysRule(run);
+            RestraintJudge sideways = new RestraintJudge(run);
             List<Tipping> tipping = new TippingRule(run).all();
             List<Transfer> transfers = run.seats().followed()
                     ? new Transfers(run.structure(), before, run.situation(), run.seats()).all()
@@ -104,8 +104,8 @@ final class SituationJudge {
         Set<String> seen = new HashSet<>();
         for (Tipping one : tipping) {
             if (seen.add(one.member())) {
-                Finding finding = new CheckResult.Judged(
-                        Measure.MOMENT, TippingRule.LEAST * one.tipping(), Math.max(0, one.holding()));
+                Finding finding =
+                        new CheckResult.Judged(Measure.MOMENT, TippingRule.LEAST * one.tipping(), one.holding());
                 CheckResult.Where where = new CheckResult.InCase(
                         run.situation().name(), one.combination(), "where it tips", Double.NaN, Bound.NONE);
                 checks.add(

@@ -128,8 +128,8 @@ final class SituationRun {
     }
 
     /** Notes that something moves when what holds down is released. */
-    void hangsOnTies(boolean now) {
-        hangsOnTies |= now;
+    void noteHangsOnTies() {
+        hangsOnTies = true;
     }
 
     void count(Solution solution) {

@@ -23,7 +23,7 @@ import java.util.Set;
 final class StabilityCases {
 
     /** Part of dead load that holds: ASCE 7-16 2.4.1 item 7. */
-    private static final double HOLDING = 0.6;
+    static final double HOLDING = 0.6;
 
     private static final double ROUNDING = 1e-9;
 
@@ -102,7 +102,7 @@ final class StabilityCases {
         for (int i = relief.dead.nextSetBit(0); i >= 0; i = relief.dead.nextSetBit(i + 1)) {
             n = Cases.put(units, factors, n, model.deadCells().get(i).unit(), 1 - HOLDING);
         }
-        double before = n;
+        int before = n;
         n = Cases.put(
                 units,
                 factors,

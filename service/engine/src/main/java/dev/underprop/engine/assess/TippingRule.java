@@ -21,8 +21,6 @@ final class TippingRule {
     /** Least factor of safety: common practice, no source. */
     static final double LEAST = 1.5;
 
-    private static final double HOLDING = 0.6;
-
     private final SituationRun run;
     private final PlanFrame frame;
     private final LoadModel model;
@@ -75,25 +73,14 @@ final class TippingRule {
     private List<Integer> seats(int joist, int exceptCarrier) {
         List<Integer> seats = new ArrayList<>();
         for (int c = 0; c < frame.contacts(); c++) {
-            Contact contact = frame.frame().contacts().get(c);
-            boolean mine = contact instanceof Contact.OnGround g && g.joist() == joist
-                    || contact instanceof Contact.OnCarrier s && s.joist() == joist && s.carrier() != exceptCarrier;
-            if (mine && carries(c)) {
+            boolean except =
+                    frame.frame().contacts().get(c) instanceof Contact.OnCarrier s && s.carrier() == exceptCarrier;
+            if (frame.held(c) == joist && !except && carries(c)) {
                 seats.add(c);
             }
         }
-        seats.sort(Comparator.comparingDouble(this::y));
+        seats.sort(Comparator.comparingDouble(frame::at));
         return seats;
-    }
-
-    private double y(int contact) {
-        Contact place = frame.frame().contacts().get(contact);
-        return place instanceof Contact.OnGround seat
-                ? seat.y()
-                : frame.frame()
-                        .carriers()
-                        .get(((Contact.OnCarrier) place).carrier())
-                        .y();
     }
 
     private void addJoist(int joist, List<SituationResult.Tipping> all) {
@@ -106,10 +93,10 @@ final class TippingRule {
     }
 
     private void addJoist(int joist, List<Integer> seats, int over, int out, List<SituationResult.Tipping> all) {
-        double pivot = y(over);
+        double pivot = frame.at(over);
         double holding = held(joist, pivot, out);
         for (int c : seats) {
-            holding += strength(c) * Math.abs(y(c) - pivot);
+            holding += strength(c) * Math.abs(frame.at(c) - pivot);
         }
         String place = run.names().contact(frame.places().get(over));
         addWorst(run.names().joist(joist), place, holding, combination -> tips(joist, pivot, out, combination), all);
@@ -144,7 +131,7 @@ final class TippingRule {
         double moment = 0;
         for (OnMember one : pieces.get(member)) {
             if (one.kind == LoadKind.DEAD) {
-                moment += HOLDING * moment(one.piece, pivot, -out);
+                moment += StabilityCases.HOLDING * moment(one.piece, pivot, -out);
             }
         }
         return moment;
@@ -186,23 +173,19 @@ final class TippingRule {
                 props.add(c);
             }
         }
-        props.sort(Comparator.comparingDouble(this::x));
+        props.sort(Comparator.comparingDouble(frame::at));
         if (!props.isEmpty()) {
             addCarrier(carrier, props, props.get(0), -1, all);
             addCarrier(carrier, props, props.get(props.size() - 1), 1, all);
         }
     }
 
-    private double x(int contact) {
-        return ((Contact.OnProp) frame.frame().contacts().get(contact)).x();
-    }
-
     private void addCarrier(int carrier, List<Integer> props, int over, int out, List<SituationResult.Tipping> all) {
         int member = frame.frame().carrierMember(carrier);
-        double pivot = x(over);
+        double pivot = frame.at(over);
         double holding = held(member, pivot, out);
         for (int c : props) {
-            holding += strength(c) * Math.abs(x(c) - pivot);
+            holding += strength(c) * Math.abs(frame.at(c) - pivot);
         }
         List<Integer> beyond = new ArrayList<>();
         for (int c = 0; c < frame.contacts(); c++) {
@@ -241,8 +224,8 @@ final class TippingRule {
                     .filter(force -> force > 0)
                     .sum();
         }
-        double first = y(others.get(0));
-        double last = y(others.get(others.size() - 1));
+        double first = frame.at(others.get(0));
+        double last = frame.at(others.get(others.size() - 1));
         if (others.size() > 1 && at >= first && at <= last) {
             return 0;
         }
@@ -250,7 +233,7 @@ final class TippingRule {
         double pivot = side > 0 ? last : first;
         double holding = held(seat.joist(), pivot, side);
         for (int c : others) {
-            holding += strength(c) * Math.abs(y(c) - pivot);
+            holding += strength(c) * Math.abs(frame.at(c) - pivot);
         }
         return Math.max(0, tips(seat.joist(), pivot, side, combination) - holding) / Math.abs(at - pivot);
     }
@@ -262,11 +245,11 @@ final class TippingRule {
         if (others.isEmpty()) {
             return pieces.get(seat.joist()).stream()
                     .filter(one -> one.kind == LoadKind.DEAD)
-                    .mapToDouble(one -> HOLDING * one.piece.total())
+                    .mapToDouble(one -> StabilityCases.HOLDING * one.piece.total())
                     .sum();
         }
         double least = Double.POSITIVE_INFINITY;
-        for (double pivot : new double[] {y(others.get(0)), y(others.get(others.size() - 1))}) {
+        for (double pivot : new double[] {frame.at(others.get(0)), frame.at(others.get(others.size() - 1))}) {
             if (pivot != at) {
                 int side = at > pivot ? 1 : -1;
                 double far = 0;

@@ -4,7 +4,6 @@ import dev.underprop.engine.assess.Setting.Give;
 import dev.underprop.engine.assess.Setting.History;
 import dev.underprop.engine.assess.Setting.Ties;
 import dev.underprop.engine.plan.Situation;
-import dev.underprop.engine.statics.Contact;
 import dev.underprop.engine.statics.ContactSolver;
 import dev.underprop.engine.statics.LoadCase;
 import dev.underprop.engine.statics.Rules;
@@ -130,35 +129,14 @@ final class Transfers {
     private double distance(int contact) {
         double nearest = Double.POSITIVE_INFINITY;
         for (int c = 0; c < structure.frame().contacts(); c++) {
-            if (!structure.frame().taken(c, situation) && sameMember(c, contact)) {
-                nearest = Math.min(nearest, Math.abs(at(c) - at(contact)));
+            if (!structure.frame().taken(c, situation)
+                    && structure.frame().held(c) == structure.frame().held(contact)) {
+                nearest = Math.min(
+                        nearest,
+                        Math.abs(structure.frame().at(c) - structure.frame().at(contact)));
             }
         }
         return nearest;
-    }
-
-    private boolean sameMember(int a, int b) {
-        return member(a) == member(b);
-    }
-
-    private int member(int contact) {
-        Contact one = structure.frame().frame().contacts().get(contact);
-        if (one instanceof Contact.OnGround seat) {
-            return seat.joist();
-        }
-        return one instanceof Contact.OnCarrier seat
-                ? seat.joist()
-                : structure.frame().frame().carrierMember(((Contact.OnProp) one).carrier());
-    }
-
-    private double at(int contact) {
-        Contact one = structure.frame().frame().contacts().get(contact);
-        if (one instanceof Contact.OnGround seat) {
-            return seat.y();
-        }
-        return one instanceof Contact.OnCarrier seat
-                ? structure.frame().frame().carriers().get(seat.carrier()).y()
-                : ((Contact.OnProp) one).x();
     }
 
     /** Smallest lift of all posts beyond what the situation says at which the contacts carry nothing (m). */

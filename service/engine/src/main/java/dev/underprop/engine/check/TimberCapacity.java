@@ -31,7 +31,7 @@ public final class TimberCapacity {
     public TimberCapacity(Member member, double repetitive) {
         this.member = member;
         this.repetitive = repetitive;
-        this.size = Supplement4.size(DesignValue.BENDING, member.grade(), member.ply());
+        this.size = Supplement4.size(DesignValue.BENDING, member.grade(), member.graded());
     }
 
     /** Flexural rigidity E'·I over all plies (N·m²). E is an apparent modulus: it contains shear deformation. */

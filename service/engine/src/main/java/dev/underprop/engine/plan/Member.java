@@ -105,6 +105,11 @@ public record Member(
         return ply.breadth() * plies;
     }
 
+    /** The section that was graded: what is left of it may be smaller. */
+    public RectangularSection graded() {
+        return details.section() instanceof Reduced reduced ? reduced.gross() : ply;
+    }
+
     /** Depth (m). */
     public double depth() {
         return ply.depth();

@@ -284,4 +284,28 @@ class HistoryTest {
         assertThat(tied.advisories()).anyMatch(a -> a.code().equals("stands-by-its-fastenings"));
         assertThat(undescribed.situations().get(1).stands()).isFalse();
     }
+
+    /** What the floor is raised clear of on purpose is not a failure; what is tied to it pulls, and is judged all the same. */
+    @Test
+    void raisedClearOnPurposeButNotOffItsTies() {
+        assertThat(farSeat(new Fastening.Loose(), List.of())).isEqualTo(Verdict.FAIL);
+        assertThat(farSeat(new Fastening.Loose(), List.of(1))).isEqualTo(Verdict.NOT_APPLICABLE);
+        assertThat(farSeat(new Fastening.Held(1, "a thread"), List.of(1))).isEqualTo(Verdict.FAIL);
+        assertThat(farSeat(new Fastening.Undescribed("nails"), List.of(1))).isEqualTo(Verdict.NOT_CHECKED);
+    }
+
+    private static Verdict farSeat(Fastening fastening, List<Integer> clear) {
+        JobPlan plan = floor(3, LIVE, shored());
+        Bearing far = new Bearing("far", SPAN, 0.1, Plans.RIGID, -Plans.ANY, Plans.ANY, fastening, List.of());
+        Floor floor = new Floor(
+                plan.floor().joists(),
+                List.of(wall("near", 0), far),
+                plan.floor().loads(),
+                plan.floor().joistWeight());
+        List<Situation.PostLift> lifts = farOut(0.03).lifts();
+        Situation raised = new Situation("raised", List.of(), lifts, List.of(), List.of(), clear);
+        JobPlan lifted =
+                new JobPlan(plan.basis(), floor, plan.shores(), plan.ground(), List.of(raised), plan.circumstances());
+        return Simple.check(lifted, CheckId.BEARING_UPLIFT, "J2 on far").verdict();
+    }
 }

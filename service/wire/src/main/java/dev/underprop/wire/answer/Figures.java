@@ -43,7 +43,7 @@ final class Figures {
 
     /** How things were taken to be; nothing where it does not matter. */
     static dev.underprop.api.model.@Nullable Bound bound(dev.underprop.engine.check.Bound bound) {
-        if (bound.history().isEmpty()) {
+        if (bound.equals(dev.underprop.engine.check.Bound.NONE)) {
             return null;
         }
         dev.underprop.api.model.Bound model = new dev.underprop.api.model.Bound()

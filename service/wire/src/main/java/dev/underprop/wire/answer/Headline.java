@@ -8,6 +8,7 @@ import dev.underprop.engine.check.Verdict;
 import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The verdict and what governs it, in one sentence that can be read out on site. */
 final class Headline {
@@ -18,19 +19,12 @@ final class Headline {
         return sentence(assessment) + relies(assessment);
     }
 
-    /** What the answer rests on that nobody read on the timber. */
+    /** What the answer rests on that nobody read on the timber, as the advisories tell it in full. */
     private static String relies(Assessment assessment) {
-        boolean assumed =
-                assessment.advisories().stream().anyMatch(a -> a.code().equals("grade-assumed"));
-        boolean reduced =
-                assessment.advisories().stream().anyMatch(a -> a.code().equals("section-reduced"));
-        if (!assumed && !reduced) {
-            return "";
-        }
-        String what = assumed && reduced
-                ? "assumed grades and measured net sections"
-                : assumed ? "assumed grades" : "measured net sections";
-        return " It rests on " + what + "; see the advisories.";
+        return assessment.advisories().stream()
+                .filter(a -> a.code().equals("grade-assumed") || a.code().equals("section-reduced"))
+                .map(a -> " " + a.message())
+                .collect(Collectors.joining());
     }
 
     private static String sentence(Assessment assessment) {

@@ -72,8 +72,7 @@ final class SituationWriter {
     private static String reason(SituationResult.Moves moves) {
         String text = moves.reason();
         return Character.toUpperCase(text.charAt(0)) + text.substring(1) + " (under " + moves.combination()
-                + ", live load: " + moves.pattern() + "; " + moves.bound().history() + ", posts: "
-                + moves.bound().posts() + ").";
+                + ", live load: " + moves.pattern() + "; " + Wording.words(moves.bound()) + ").";
     }
 
     private BearingLoad bearing(SituationResult.BearingLoad load) {

@@ -1,5 +1,6 @@
 package dev.underprop.wire.answer;
 
+import dev.underprop.engine.check.Bound;
 import dev.underprop.engine.check.CheckId;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.Measure;
@@ -26,10 +27,10 @@ final class Wording {
         }
         if (finding instanceof CheckResult.Refused refused) {
             return where + ": " + figures.words(kind(refused.measure()), refused.demand()) + " against nothing, for "
-                    + refused.reason() + "." + remedy(result);
+                    + refused.reason() + bound(result) + "." + remedy(result);
         }
         if (finding instanceof CheckResult.Condition condition) {
-            return where + ": " + condition.reason() + condition(condition) + "." + remedy(result);
+            return where + ": " + condition.reason() + condition(condition) + bound(result) + "." + remedy(result);
         }
         return finding instanceof CheckResult.NotChecked open
                 ? where + ": not checked; " + open.reason() + "."
@@ -53,17 +54,20 @@ final class Wording {
         return Figures.ratio(ratio > 0 ? 1.5 / ratio : 0);
     }
 
-    /** How things were taken to be in the case that governs, in words; nothing where all is plain. */
+    /** How things were taken to be in the case that governs, in brackets; nothing where it does not matter. */
     private static String bound(CheckResult result) {
-        if (!(result.where() instanceof CheckResult.InCase in)
-                || in.bound().history().isEmpty()) {
+        String words = result.where() instanceof CheckResult.InCase in ? words(in.bound()) : "";
+        return words.isEmpty() ? "" : " (" + words + ")";
+    }
+
+    /** How things were taken to be; empty where it does not matter. */
+    static String words(Bound bound) {
+        if (bound.equals(Bound.NONE)) {
             return "";
         }
-        String fit = in.bound().fitUp().isEmpty() ? "" : ", " + in.bound().fitUp() + " by the fit-up tolerance";
-        String ties = in.bound().fastenings().equals("as described")
-                ? ""
-                : ", fastenings: " + in.bound().fastenings();
-        return " (" + in.bound().history() + ", posts: " + in.bound().posts() + fit + ties + ")";
+        String fit = bound.fitUp().isEmpty() ? "" : ", " + bound.fitUp() + " by the fit-up tolerance";
+        String ties = bound.fastenings().equals("as described") ? "" : ", fastenings: " + bound.fastenings();
+        return bound.history() + ", posts: " + bound.posts() + fit + ties;
     }
 
     private String condition(CheckResult.Condition condition) {

@@ -18,10 +18,7 @@ import java.util.function.ToDoubleFunction;
  * What must hold the floor and the heads of the posts sideways: a part of the post loads that stands for out of plumb and the
  * unforeseen, and on the floor the forces that the engineer of the job gives. Posts are pinned at both ends and hold nothing.
  */
-final class SidewaysRule {
-
-    /** Part of the vertical load. */
-    static final double NOTIONAL = 0.025;
+final class RestraintJudge {
 
     private static final Citation RULE = Citation.remembered(
             "BS 5975 and EN 12812 practice", "", "2.5 % of the vertical load, sideways in any direction");
@@ -33,12 +30,13 @@ final class SidewaysRule {
     private final List<Sideways> forces = new ArrayList<>();
     private final List<CheckResult> results = new ArrayList<>();
 
-    SidewaysRule(SituationRun run) {
+    RestraintJudge(SituationRun run) {
         this.run = run;
         double all = 0;
         for (int s = 0; s < run.plan().shores().size(); s++) {
             Shore shore = run.plan().shores().get(s);
-            double notional = NOTIONAL * Math.max(0, run.met().shores().value(s));
+            double notional =
+                    SidewaysJudge.NOTIONAL * Math.max(0, run.met().shores().value(s));
             all += notional;
             int occurrence = run.met().shores().caseOf(s);
             CheckResult.Where where = run.occurrences().where(occurrence, Double.NaN);
