@@ -32,7 +32,7 @@ final class PlanText {
         out.append(verdict(result.getVerdict())).append('\n');
         out.append(Lines.wrapped("  ", 2, result.getHeadline()));
         notChecked(out, result.getNotChecked());
-        dangers(out, result.getAdvisories());
+        advisories(out, result.getAdvisories());
         worst(out, result.getChecks());
         result.getSituations().forEach(situation -> byHand(out, situation));
         section(out, "Taken, since the plan does not say", result.getAssumptions());
@@ -63,9 +63,10 @@ final class PlanText {
         section(out, paint.warning("NOT CHECKED"), OpenQuestions.lines(items));
     }
 
-    private void dangers(StringBuilder out, List<Advisory> advisories) {
+    private void advisories(StringBuilder out, List<Advisory> advisories) {
         section(out, paint.danger("DANGER"), told(advisories, Severity.DANGER));
         section(out, paint.warning("WARNING"), told(advisories, Severity.WARNING));
+        section(out, "Worth knowing", told(advisories, Severity.INFO));
     }
 
     private static List<String> told(List<Advisory> advisories, Severity severity) {

@@ -40,6 +40,7 @@ final class Advisories {
         }
         addIntake(plan, list);
         addTimber(plan, list);
+        list.addAll(PracticeAdvice.of(plan));
         return list;
     }
 
@@ -122,7 +123,9 @@ final class Advisories {
 
     private static void addIntake(JobPlan plan, List<Advisory> list) {
         for (Intake.Answer answer : plan.circumstances().intake().answers()) {
-            if (answer.reply() == Intake.Reply.YES && answer.question().kind() == Intake.Kind.FINDING) {
+            // What is fastened to the floor has an advisory of its own, given unless the answer is no.
+            boolean told = answer.question() == Intake.Question.SERVICES;
+            if (answer.reply() == Intake.Reply.YES && answer.question().kind() == Intake.Kind.FINDING && !told) {
                 String note = answer.note().isEmpty() ? "" : " Noted: " + answer.note() + ".";
                 list.add(new Advisory(
                         "intake",
@@ -138,7 +141,6 @@ final class Advisories {
         return switch (question) {
             case BRICK_VENEER ->
                 "Brick or plaster cracks when the floor moves: agree on what may move, and read it at every stage.";
-            case SERVICES -> "Pipes, ducts and wires go with the floor: free them first, gas and water above all.";
             case LONG_DURATION ->
                 "The shores stand long: frost, wet ground and drying timber change them; read and reset them on fixed days.";
             default -> "Look at it before anything moves.";
