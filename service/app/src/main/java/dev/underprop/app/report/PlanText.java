@@ -16,7 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** A judged plan in words: the verdict, what was not checked, the worst checks, the dangers, what was taken. */
+/** A judged plan in words: the verdict, what was not checked, the dangers, the worst checks, what is worth knowing, what was taken. */
 final class PlanText {
     private static final int MOST_CHECKS = 5;
 
@@ -32,9 +32,10 @@ final class PlanText {
         out.append(verdict(result.getVerdict())).append('\n');
         out.append(Lines.wrapped("  ", 2, result.getHeadline()));
         notChecked(out, result.getNotChecked());
-        advisories(out, result.getAdvisories());
+        dangers(out, result.getAdvisories());
         worst(out, result.getChecks());
         result.getSituations().forEach(situation -> byHand(out, situation));
+        section(out, "Worth knowing", told(result.getAdvisories(), Severity.INFO));
         section(out, "Taken, since the plan does not say", result.getAssumptions());
         return out.toString();
     }
@@ -63,10 +64,9 @@ final class PlanText {
         section(out, paint.warning("NOT CHECKED"), OpenQuestions.lines(items));
     }
 
-    private void advisories(StringBuilder out, List<Advisory> advisories) {
+    private void dangers(StringBuilder out, List<Advisory> advisories) {
         section(out, paint.danger("DANGER"), told(advisories, Severity.DANGER));
         section(out, paint.warning("WARNING"), told(advisories, Severity.WARNING));
-        section(out, "Worth knowing", told(advisories, Severity.INFO));
     }
 
     private static List<String> told(List<Advisory> advisories, Severity severity) {

@@ -39,10 +39,10 @@ final class BasePlateJudge {
      */
     static Finding judge(Post post, Material material, double load, double factoredLoad) {
         if (!(post.type() instanceof PostType type)) {
-            return new CheckResult.NotChecked("no post type is named, so the base plate is not known");
+            return new CheckResult.NotChecked("no post type is named, so the base plate is not known (declare: type)");
         }
         if (!(post.footing() instanceof Pad pad)) {
-            return new CheckResult.NotChecked("no pad is named under this post");
+            return new CheckResult.NotChecked("no pad is named under this post (declare: pad)");
         }
         Plate plate = type.base();
         if (pad.along() < plate.along() - FIT || pad.across() < plate.across() - FIT) {
@@ -59,7 +59,8 @@ final class BasePlateJudge {
 
     private static Finding concrete(Plate plate, Pad pad, double strength, double factoredLoad) {
         if (Double.isNaN(strength)) {
-            return new CheckResult.NotChecked("the strength of the concrete of pad " + pad.name() + " is not stated");
+            return new CheckResult.NotChecked(
+                    "the strength of the concrete of pad " + pad.name() + " is not stated (declare: strength)");
         }
         if (Double.isNaN(factoredLoad)) {
             return new CheckResult.NotChecked(

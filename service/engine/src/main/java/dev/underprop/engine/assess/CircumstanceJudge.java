@@ -41,7 +41,8 @@ final class CircumstanceJudge {
     private static Finding answer(JobPlan plan, Answer answer) {
         return switch (answer.reply()) {
             case UNKNOWN ->
-                new CheckResult.NotChecked("not known: " + answer.question().words() + "; look, and say yes or no");
+                new CheckResult.NotChecked(
+                        "not known: " + answer.question().words() + "; look, and say yes or no (declare: intake)");
             case NO -> no(plan, answer);
             case YES -> yes(plan, answer);
         };
@@ -105,7 +106,8 @@ final class CircumstanceJudge {
     static CheckResult lateral(JobPlan plan) {
         Lateral lateral = plan.circumstances().lateral();
         Finding finding = lateral instanceof Lateral.Unstated
-                ? new CheckResult.NotChecked("whether wind or earthquake act while a bearing is out is not stated")
+                ? new CheckResult.NotChecked(
+                        "whether wind or earthquake act while a bearing is out is not stated (declare: lateral)")
                 : new CheckResult.NotApplicable(
                         lateral instanceof Lateral.None none
                                 ? "stated to be none (" + none.by() + ")"

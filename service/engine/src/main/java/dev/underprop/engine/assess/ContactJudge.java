@@ -248,7 +248,7 @@ final class ContactJudge {
 
     private Finding headStress(int c, Shore shore, Post post) {
         if (!(post.type() instanceof PostType type)) {
-            return new CheckResult.NotChecked("no post type is named, so the head plate is not known");
+            return new CheckResult.NotChecked("no post type is named, so the head plate is not known (declare: type)");
         }
         Member beam = shore.beam();
         double along = overlap(post.x(), type.head().along(), shore.start(), shore.end());

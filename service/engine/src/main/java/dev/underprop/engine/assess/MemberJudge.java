@@ -116,7 +116,8 @@ final class MemberJudge {
             case DRY -> new CheckResult.NotApplicable("stated dry");
             case WET -> new CheckResult.NotApplicable("stated wet: the wet service factors are applied");
             case UNSTATED ->
-                new CheckResult.NotChecked("whether the timber stays dry is not stated; dry values were used");
+                new CheckResult.NotChecked(
+                        "whether the timber stays dry is not stated; dry values were used (declare: moisture)");
         };
         results.add(new CheckResult(
                 CheckId.TIMBER_SERVICE, run.names().member(m), finding, new CheckResult.NoCase(), MOISTURE));

@@ -21,7 +21,7 @@ final class PadJudge {
     /** @param load on the pad from the post (N) */
     static Finding judge(Post post, Ground ground, double load) {
         if (!(post.footing() instanceof Pad pad)) {
-            return new CheckResult.NotChecked("no pad is named under this post");
+            return new CheckResult.NotChecked("no pad is named under this post (declare: pad)");
         }
         if (!(pad.weight() instanceof Pad.Known weight)) {
             return new CheckResult.NotChecked("the unit weight of pad " + pad.name() + " is not given");
@@ -32,7 +32,7 @@ final class PadJudge {
         }
         return ground instanceof Ground.Presumptive presumptive
                 ? judge(presumptive, pressure)
-                : new CheckResult.NotChecked("the plan says nothing of the ground");
+                : new CheckResult.NotChecked("the plan says nothing of the ground (declare: ground)");
     }
 
     private static Finding judge(Ground.Given ground, double pressure) {
@@ -54,7 +54,8 @@ final class PadJudge {
                 return new CheckResult.Refused(
                         Measure.PRESSURE, pressure, "organic ground has no presumptive value; have it investigated");
             case UNSTATED:
-                return new CheckResult.NotChecked("whether the ground is undisturbed is not stated");
+                return new CheckResult.NotChecked(
+                        "whether the ground is undisturbed is not stated (declare: condition)");
             default:
                 return founded(ground, pressure);
         }
@@ -62,7 +63,7 @@ final class PadJudge {
 
     private static Finding founded(Ground.Presumptive ground, double pressure) {
         if (Double.isNaN(ground.foundingDepth())) {
-            return new CheckResult.NotChecked("the founding depth is not stated");
+            return new CheckResult.NotChecked("the founding depth is not stated (declare: foundingDepth)");
         }
         return ground.foundingDepth() < LEAST_DEPTH - 1e-9
                 ? new CheckResult.NotChecked("the pads are founded less than 12 in below the ground, where presumptive"

@@ -20,7 +20,7 @@ final class PadOverlap {
         Shore shore = plan.shores().get(head.shore());
         Post post = shore.posts().get(head.post());
         if (!(post.footing() instanceof Pad pad)) {
-            return new CheckResult.NotChecked("no pad is named under this post");
+            return new CheckResult.NotChecked("no pad is named under this post (declare: pad)");
         }
         for (Shore other : plan.shores()) {
             for (Post neighbour : other.posts()) {

@@ -30,7 +30,7 @@ final class PlateJudge {
     /** @param load greatest load of the post (N), not negative */
     static Finding judge(Shore shore, Post post, double load) {
         if (!(post.type() instanceof PostType type)) {
-            return new CheckResult.NotChecked("no post type is named, so its plates are not known");
+            return new CheckResult.NotChecked("no post type is named, so its plates are not known (declare: type)");
         }
         return Worse.of(head(shore, post, type.head(), load), base(post, type.base(), load));
     }
@@ -51,7 +51,8 @@ final class PlateJudge {
 
     private static Finding base(Post post, Plate plate, double load) {
         if (!(post.footing() instanceof Pad pad)) {
-            return new CheckResult.NotChecked("no pad is named, so what presses on the base plate is not known");
+            return new CheckResult.NotChecked(
+                    "no pad is named, so what presses on the base plate is not known (declare: pad)");
         }
         return pad.along() < plate.along() - FIT || pad.across() < plate.across() - FIT
                 ? new CheckResult.NotChecked(
@@ -61,10 +62,11 @@ final class PlateJudge {
 
     private static Finding judge(Plate plate, String what, double along, double across, double load) {
         if (Double.isNaN(plate.thickness())) {
-            return new CheckResult.NotChecked("the thickness of the " + what + " is not stated");
+            return new CheckResult.NotChecked("the thickness of the " + what + " is not stated (declare: thickness)");
         }
         if (Double.isNaN(plate.yield())) {
-            return new CheckResult.NotChecked("the yield stress of the " + what + " is not stated");
+            return new CheckResult.NotChecked(
+                    "the yield stress of the " + what + " is not stated (declare: yieldStress)");
         }
         if (plate.shank() instanceof PostType.NoShank) {
             return new CheckResult.NotChecked(

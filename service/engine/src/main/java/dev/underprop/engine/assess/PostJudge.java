@@ -33,7 +33,7 @@ final class PostJudge {
      */
     static Finding judge(Post post, double load, double lift) {
         if (!(post.type() instanceof PostType type)) {
-            return new CheckResult.NotChecked("no post type is named");
+            return new CheckResult.NotChecked("no post type is named (declare: type)");
         }
         double height = post.height() + lift;
         if (type.tube() instanceof PostType.Pipe pipe) {

@@ -23,6 +23,7 @@ final class RestraintJudge {
     private static final Citation RULE = Citation.remembered(
             "BS 5975 and EN 12812 practice", "", "2.5 % of the vertical load, sideways in any direction");
 
+    private static final String FLOOR = "floor";
     private static final String ALONG = "along the shores";
     private static final String ACROSS = "along the joists";
 
@@ -52,8 +53,8 @@ final class RestraintJudge {
                     "any",
                     Double.NaN,
                     Bound.NONE);
-            judge("floor", ALONG, floor.along(), all + given(Lateral.Force::along), all, where);
-            judge("floor", ACROSS, floor.across(), all + given(Lateral.Force::across), all, where);
+            judge(FLOOR, ALONG, floor.along(), all + given(Lateral.Force::along), all, where);
+            judge(FLOOR, ACROSS, floor.across(), all + given(Lateral.Force::across), all, where);
         }
     }
 
@@ -105,7 +106,8 @@ final class RestraintJudge {
                         Measure.FORCE,
                         0,
                         "nothing holds the " + what + " " + direction + ": it stands free on pinned posts")
-                : new CheckResult.NotChecked("what holds the " + what + " " + direction + " is not declared");
+                : new CheckResult.NotChecked("what holds the " + what + " " + direction + " is not declared (declare: "
+                        + (what.equals(FLOOR) ? "restraint" : "heads") + ")");
     }
 
     List<Sideways> forces() {

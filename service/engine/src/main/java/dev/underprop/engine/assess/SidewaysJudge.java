@@ -93,7 +93,7 @@ final class SidewaysJudge {
         }
         return post.footing() instanceof Pad pad
                 ? friction("foot", coefficient(pad.kind()), demand)
-                : new CheckResult.NotChecked("no pad is named, so what the foot stands on is not known");
+                : new CheckResult.NotChecked("no pad is named, so what the foot stands on is not known (declare: pad)");
     }
 
     private static double coefficient(Pad.Kind kind) {
@@ -133,6 +133,7 @@ final class SidewaysJudge {
     }
 
     private static Finding undeclared(String end) {
-        return new CheckResult.NotChecked("what holds the " + end + " of the post sideways is not declared");
+        return new CheckResult.NotChecked(
+                "what holds the " + end + " of the post sideways is not declared (declare: " + end + ")");
     }
 }

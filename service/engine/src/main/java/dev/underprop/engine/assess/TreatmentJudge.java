@@ -17,10 +17,10 @@ final class TreatmentJudge {
             case INCISED -> new CheckResult.NotApplicable("stated incised: the incising factors are applied");
             case UNSTATED ->
                 new CheckResult.NotChecked(
-                        "whether it is treated is not stated; values of timber not incised were used");
+                        "whether it is treated is not stated; values of timber not incised were used (declare: treatment)");
             case INCISING_UNSTATED ->
                 new CheckResult.NotChecked(
-                        "whether the treated timber is incised is not stated; values of timber not incised were used");
+                        "whether the treated timber is incised is not stated; values of timber not incised were used (declare: incised)");
             case FIRE_RETARDANT ->
                 new CheckResult.NotChecked("fire retardant treatment: its effect is known to the treater alone");
         };
