@@ -63,6 +63,7 @@ class PlansHttpTest {
     @ParameterizedTest
     @CsvSource({
         "adequate-so-far.yaml, INCOMPLETE",
+        "bare.yaml, INCOMPLETE",
         "complete.yaml, INADEQUATE",
         "old-floor.yaml, INADEQUATE",
         "overhanging-end-joist.yaml, INADEQUATE",
@@ -81,7 +82,7 @@ class PlansHttpTest {
 
     @Test
     void everyValidDemoHasAVerdictInTheTableAbove() {
-        assertThat(Demos.valid()).hasSize(11);
+        assertThat(Demos.valid()).hasSize(12);
     }
 
     @Test
