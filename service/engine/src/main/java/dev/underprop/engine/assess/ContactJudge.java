@@ -183,6 +183,8 @@ final class ContactJudge {
                 PlateJudge.judge(shore, post, load),
                 PlateJudge.RULE,
                 run.met().greatest());
+        Finding roll = RollJudge.judge(shore, load);
+        add(CheckId.BEAM_ROLL_RESTRAINT, c, roll, RollJudge.RULE, run.met().greatest());
         add(
                 CheckId.POST_SIDEWAYS,
                 c,

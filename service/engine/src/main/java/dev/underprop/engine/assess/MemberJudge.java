@@ -5,9 +5,11 @@ import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
 import dev.underprop.engine.clause.ibc2021.Section1604;
+import dev.underprop.engine.clause.irc2021.GirderNail;
 import dev.underprop.engine.clause.nds2018.Section3_4;
 import dev.underprop.engine.clause.nds2018.Section4_3;
 import dev.underprop.engine.plan.Member;
+import dev.underprop.engine.plan.Shore;
 import dev.underprop.engine.standard.Citation;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,6 +51,9 @@ final class MemberJudge {
             add(ids.live, m, MemberRun.LIVE_CHECK, Measure.DEFLECTION, LIVE);
             addMoisture(m, member(m));
             addTreatment(m, member(m));
+            if (ids == Ids.BEAM) {
+                addPlies(m, run.plan().shores().get(m - joists));
+            }
         }
         return results;
     }
@@ -109,6 +114,25 @@ final class MemberJudge {
                 TreatmentJudge.judge(member.details().treatment()),
                 new CheckResult.NoCase(),
                 TREATMENT));
+    }
+
+    private void addPlies(int m, Shore shore) {
+        Peaks checks = run.members().get(m).checks();
+        List<CheckResult.Judged> asOne = new ArrayList<>();
+        for (int check :
+                new int[] {MemberRun.BENDING_CHECK, MemberRun.SHEAR_CHECK, MemberRun.TOTAL_CHECK, MemberRun.LIVE_CHECK
+                }) {
+            Measure measure = check < MemberRun.TOTAL_CHECK ? Measure.STRESS : Measure.DEFLECTION;
+            if (checks.met(check) && checks.demand(check) > 0) {
+                asOne.add(new CheckResult.Judged(measure, checks.demand(check), checks.capacity(check)));
+            }
+        }
+        results.add(new CheckResult(
+                CheckId.BEAM_PLY_FASTENING,
+                run.names().member(m),
+                PlyJudge.judge(shore, run.plan().floor().joists(), asOne),
+                new CheckResult.NoCase(),
+                GirderNail.RULE));
     }
 
     private void addMoisture(int m, Member member) {
