@@ -76,6 +76,8 @@ final class ContactJudge {
                 stress(c, area, weaker),
                 BEARING,
                 run.met().greatest());
+        double load = Math.max(0, run.met().greatest().value(c));
+        seat(c, SeatJudge.strength(bearing, load, area), SeatJudge.length(bearing, length));
         // What is tied down is not raised clear: it pulls on its ties, and that is judged.
         boolean clear =
                 run.situation().clear().contains(seat.bearing()) && bearing.fastening() instanceof Fastening.Loose;
@@ -96,7 +98,15 @@ final class ContactJudge {
         double area = along * girder.member().breadth();
         Finding pressed = stress(c, area, bearing(girder.member()) * factor);
         add(CheckId.GIRDER_BEARING_AT_PIER, c, pressed, BEARING, run.met().greatest());
+        double load = Math.max(0, run.met().greatest().value(c));
+        seat(c, SeatJudge.strength(pier.seat(), load, area), SeatJudge.length(pier.seat(), along));
         add(CheckId.BEARING_UPLIFT, c, pierUplift(c, pier), STATICS, run.met().lift());
+    }
+
+    private void seat(int c, Finding strength, Finding length) {
+        add(CheckId.SEAT_STRENGTH, c, strength, SeatJudge.STRENGTH, run.met().greatest());
+        String place = run.names().contact(run.frame().places().get(c));
+        results.add(new CheckResult(CheckId.SEAT_LENGTH, place, length, new CheckResult.NoCase(), SeatJudge.LENGTH));
     }
 
     private Finding pierUplift(int c, Girder.Pier pier) {

@@ -111,14 +111,17 @@ final class Wording {
             case POST_CONTACT -> "Find out why it goes slack; move it, or leave it out and check the plan without it.";
             case PAD_SOIL_BEARING -> "Take a larger pad, or set posts closer together.";
             case PAD_OVERLAP -> "Set the posts further apart, or design one pad for both.";
-            case SEAT_STRENGTH -> "Have what the joists rest on judged by an engineer.";
+            case SEAT_STRENGTH -> "Give the joist a longer seat or a stronger hanger, or take load onto a shore.";
+            case SEAT_LENGTH -> "Give the joist or girder a longer seat, or a listed hanger.";
             case BASE_PLATE_BEARING ->
                 "Take a larger base plate, a larger or stronger pad, or set posts closer together.";
             case PAD_ECCENTRICITY -> "Centre each post on its pad.";
             case TIMBER_SERVICE -> "State whether the timber stays dry.";
             case TIMBER_TREATMENT -> "State whether the timber is treated and incised.";
-            case BEAM_PLY_FASTENING -> "Have the fastening of the plies designed.";
-            case BEAM_ROLL_RESTRAINT -> "Hold the beam against rolling at every post.";
+            case BEAM_PLY_FASTENING ->
+                "Nail every ply to the next as the table wants, and take plies that run through.";
+            case BEAM_ROLL_RESTRAINT ->
+                "Block or bracket the beam upright at every post, by something of known strength.";
             case POST_SIDEWAYS -> "Fasten head and foot by something of known strength, and keep the post plumb.";
             case POST_PLATES -> "Take thicker plates, or set posts closer together.";
             case PAD_STRENGTH -> "Have the pad judged by an engineer.";
