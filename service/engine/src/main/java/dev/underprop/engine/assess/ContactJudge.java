@@ -9,6 +9,7 @@ import dev.underprop.engine.clause.nds2018.Section3_10;
 import dev.underprop.engine.plan.Bearing;
 import dev.underprop.engine.plan.Fastening;
 import dev.underprop.engine.plan.Girder;
+import dev.underprop.engine.plan.Intake;
 import dev.underprop.engine.plan.Joist;
 import dev.underprop.engine.plan.Lateral;
 import dev.underprop.engine.plan.Member;
@@ -78,6 +79,11 @@ final class ContactJudge {
                 run.met().greatest());
         double load = Math.max(0, run.met().greatest().value(c));
         seat(c, SeatJudge.strength(bearing, load, area), SeatJudge.length(bearing, length));
+        if (NotchJudge.endsOn(bearing, joist)) {
+            Intake.Answer decay = run.plan().circumstances().intake().to(Intake.Question.DECAY);
+            Finding notch = NotchJudge.judge(joist, decay.reply(), load);
+            add(CheckId.JOIST_NOTCH, c, notch, NotchJudge.RULE, run.met().greatest());
+        }
         // What is tied down is not raised clear: it pulls on its ties, and that is judged.
         boolean clear =
                 run.situation().clear().contains(seat.bearing()) && bearing.fastening() instanceof Fastening.Loose;

@@ -19,6 +19,7 @@ public enum CheckId {
     JOIST_BEARING("joist-bearing", "Joist pressed on its bearing", Scope.ALWAYS, true),
     JOIST_DEFLECTION_LIVE("joist-deflection-live", "Joist deflection from live load", Scope.ALWAYS, true),
     JOIST_DEFLECTION_TOTAL("joist-deflection-total", "Joist deflection from all load", Scope.ALWAYS, true),
+    JOIST_NOTCH("joist-notch", "Joist notched at its end", Scope.ALWAYS, true),
     GIRDER_BENDING("girder-bending", "Girder in bending", Scope.ALWAYS, true),
     GIRDER_SHEAR("girder-shear", "Girder in shear", Scope.ALWAYS, true),
     GIRDER_BEARING_AT_PIER("girder-bearing-at-pier", "Girder pressed on its pier", Scope.ALWAYS, true),

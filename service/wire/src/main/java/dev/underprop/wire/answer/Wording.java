@@ -104,6 +104,8 @@ final class Wording {
             case BEAM_BEARING_AT_JOIST -> "Put a steel plate or a wider beam under the joist.";
             case BEAM_DEFLECTION_LIVE, BEAM_DEFLECTION_TOTAL -> "Set posts closer together, or take a deeper beam.";
             case JOIST_BENDING, JOIST_SHEAR -> "Move the shore, add a second one, or set joists beside those there.";
+            case JOIST_NOTCH ->
+                "Carry the joist on its whole depth: a hanger, a block under the notch, or a joist beside it.";
             case JOIST_BEARING -> "Give the joist a longer seat.";
             case JOIST_DEFLECTION_LIVE, JOIST_DEFLECTION_TOTAL -> "Move the shore, or add a second one.";
             case BEARING_UPLIFT -> "Hold the joists down there by something of known strength, or move the shore.";

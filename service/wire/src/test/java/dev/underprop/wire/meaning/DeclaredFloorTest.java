@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.underprop.engine.plan.Bearing;
+import dev.underprop.engine.plan.EndNotch;
 import dev.underprop.engine.plan.Fastening;
 import dev.underprop.engine.plan.Girder;
 import dev.underprop.engine.plan.Intensity;
@@ -217,5 +218,17 @@ class DeclaredFloorTest {
         assertThat(piers.get(2).name()).isEqualTo("east pier");
         assertThat(piers.get(2).seat()).isEqualTo(new Seat.Flat(Seat.Surface.MASONRY, "surveyor", Double.NaN));
         assertThat(piers.get(0).seat()).isEqualTo(new Seat.Undeclared());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"declared.json", "declared.yaml"})
+    void endNotchesAreTheOwnOnesElseThoseOfTheSet(String file) {
+        JobPlan plan = Reading.file(file).plan();
+        for (Joist joist : plan.floor().joists()) {
+            double depth = ((EndNotch.Cut) joist.notch()).depth();
+            assertThat(depth).isCloseTo(joist.name().equals("old") ? 0 : 0.0254, EXACT);
+        }
+        assertThat(Reading.file("two-bays.json").plan().floor().joists())
+                .allMatch(joist -> joist.notch() instanceof EndNotch.Unstated);
     }
 }
