@@ -75,6 +75,7 @@ class DeclaredTest {
                 ", seat: { surface: wood, pressure: 405 psi, by: \"sill looked at, hem-fir by its stamp\" }|seat-length",
                 ", seat: { by: \"pocket of the ledger, listed\", load: 900 lb }|seat-strength",
                 "- { question: decay or notches, answer: \"no\" }|joist-notch",
+                "- { question: long duration, answer: \"no\" }|beam-deflection-long-term",
                 "ground: { table: ibc-1806.2, class: silty sand, foundingDepth: 12 in, condition: undisturbed }|pad-soil-bearing",
                 ", condition: undisturbed|pad-soil-bearing"
             })

@@ -53,6 +53,7 @@ final class MemberJudge {
             addTreatment(m, member(m));
             if (ids == Ids.BEAM) {
                 addPlies(m, run.plan().shores().get(m - joists));
+                add(CheckId.BEAM_DEFLECTION_LONG_TERM, m, creep(m), MemberRun.TOTAL_CHECK, CreepJudge.RULE);
             }
         }
         return results;
@@ -90,7 +91,8 @@ final class MemberJudge {
 
     private void add(CheckId id, int m, Finding finding, int check, Citation citation) {
         Peaks checks = run.members().get(m).checks();
-        CheckResult.Where where = finding instanceof CheckResult.NotChecked || !checks.met(check)
+        boolean compared = !(finding instanceof CheckResult.NotChecked || finding instanceof CheckResult.NotApplicable);
+        CheckResult.Where where = !compared || !checks.met(check)
                 ? new CheckResult.NoCase()
                 : run.occurrences().where(checks.caseOf(check), checks.at(check));
         results.add(new CheckResult(id, run.names().member(m), finding, where, citation));
@@ -114,6 +116,12 @@ final class MemberJudge {
                 TreatmentJudge.judge(member.details().treatment()),
                 new CheckResult.NoCase(),
                 TREATMENT));
+    }
+
+    private Finding creep(int m) {
+        Finding total = judged(
+                run.members().get(m).checks(), MemberRun.TOTAL_CHECK, Measure.DEFLECTION, "no deflection arises");
+        return total instanceof CheckResult.Judged judged ? new CreepJudge(run).judge(m, judged) : total;
     }
 
     private void addPlies(int m, Shore shore) {

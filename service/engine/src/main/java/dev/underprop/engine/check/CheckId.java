@@ -14,6 +14,8 @@ public enum CheckId {
     BEAM_BEARING_AT_JOIST("beam-bearing-at-joist", "Joist and shore beam pressed together", Scope.ALWAYS, true),
     BEAM_DEFLECTION_LIVE("beam-deflection-live", "Shore beam deflection from live load", Scope.ALWAYS, true),
     BEAM_DEFLECTION_TOTAL("beam-deflection-total", "Shore beam deflection from all load", Scope.ALWAYS, true),
+    BEAM_DEFLECTION_LONG_TERM(
+            "beam-deflection-long-term", "Shore beam deflection after it has crept", Scope.ALWAYS, true),
     JOIST_BENDING("joist-bending", "Joist in bending", Scope.ALWAYS, true),
     JOIST_SHEAR("joist-shear", "Joist in shear", Scope.ALWAYS, true),
     JOIST_BEARING("joist-bearing", "Joist pressed on its bearing", Scope.ALWAYS, true),

@@ -102,7 +102,8 @@ final class Wording {
             case BEAM_BENDING, BEAM_SHEAR -> "Set posts closer together, or take a deeper beam or more plies.";
             case BEAM_BEARING_AT_POST -> "Take a larger head plate, more plies, or set posts closer together.";
             case BEAM_BEARING_AT_JOIST -> "Put a steel plate or a wider beam under the joist.";
-            case BEAM_DEFLECTION_LIVE, BEAM_DEFLECTION_TOTAL -> "Set posts closer together, or take a deeper beam.";
+            case BEAM_DEFLECTION_LIVE, BEAM_DEFLECTION_TOTAL, BEAM_DEFLECTION_LONG_TERM ->
+                "Set posts closer together, or take a deeper beam.";
             case JOIST_BENDING, JOIST_SHEAR -> "Move the shore, add a second one, or set joists beside those there.";
             case JOIST_NOTCH ->
                 "Carry the joist on its whole depth: a hanger, a block under the notch, or a joist beside it.";
