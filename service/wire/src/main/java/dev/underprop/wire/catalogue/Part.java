@@ -52,8 +52,7 @@ record Part(String name, String title, String use, List<CatalogueEntry> entries)
 
     private static boolean answers(CatalogueEntry entry, Wanted wanted) {
         boolean inTable = wanted.table().isEmpty() || wanted.table().equals(entry.getTable());
-        String text = text(entry);
-        return inTable && wanted.split().stream().allMatch(text::contains);
+        return inTable && text(entry).contains(wanted.phrase());
     }
 
     private static String text(CatalogueEntry entry) {

@@ -1,13 +1,11 @@
 package dev.underprop.wire.catalogue;
 
-import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
 
 /**
  * Which entries of a part are wanted.
  *
- * @param words words that an entry must all hold, separated by blanks; empty for any entry
+ * @param words words that an entry must hold as they stand, one after the other; empty for any entry
  * @param table table that an entry must belong to; empty for any
  * @param limit entries to a page, 1 to {@link #MOST}
  * @param offset entries to pass over, not negative
@@ -29,10 +27,8 @@ public record Wanted(String words, String table, int limit, int offset) {
         }
     }
 
-    /** The words one by one, lower case. */
-    List<String> split() {
-        return Arrays.stream(words.toLowerCase(Locale.ROOT).split("[ \t]+"))
-                .filter(word -> !word.isEmpty())
-                .toList();
+    /** The words as they are looked for: lower case, one blank between two. */
+    String phrase() {
+        return words.strip().toLowerCase(Locale.ROOT).replaceAll("[ \t]+", " ");
     }
 }

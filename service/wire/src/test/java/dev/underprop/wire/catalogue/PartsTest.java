@@ -204,7 +204,9 @@ class PartsTest {
         "'', irc-r401.4.1, 5",
         "'', is-1904, 15",
         "granite, '', 0",
-        "clay, is-1904, 4"
+        "clay, is-1904, 5",
+        "SILTY   Sand, ibc-1806.2, 1",
+        "sand silty, ibc-1806.2, 0"
     })
     void filters(String words, String table, int found) {
         assertThat(page("soils", new Wanted(words, table, 200, 0)).getEntries()).hasSize(found);
