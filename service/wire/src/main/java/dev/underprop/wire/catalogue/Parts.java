@@ -14,7 +14,8 @@ import java.util.stream.Stream;
 public final class Parts {
 
     private static final String BY_NAME = "A plan names it, in the words of the name or of a spelling.";
-    private static final String BY_VALUE = "A plan cannot name it; write the value into the plan, with its source.";
+    private static final String BY_VALUE =
+            "A plan cannot name it; what is used of it is written into the plan as a value.";
     private static final String TO_READ = "To be read; a plan has no place for it yet.";
 
     private static final class Holder {
@@ -62,7 +63,7 @@ public final class Parts {
                 new Part("lumber-sizes", "Dimension lumber: dressed sizes", BY_NAME, LumberEntries.sizes(lumber)),
                 new Part("lumber-species", "Dimension lumber: species groups", BY_NAME, LumberEntries.species(lumber)),
                 new Part("lumber-grades", "Dimension lumber: reference values", BY_NAME, LumberEntries.grades(lumber)),
-                new Part("timber-sizes", "Timbers: dressed sizes", BY_VALUE, EntryTable.read("timber-sizes.csv")),
+                new Part("timber-sizes", "Timbers: dressed sizes", TO_READ, EntryTable.read("timber-sizes.csv")),
                 new Part("timber-grades", "Timbers: reference values", TO_READ, EntryTable.read("timber-grades.csv")),
                 new Part("tubes", "Pipes and round hollow sections", BY_VALUE, EntryTable.read("tubes.csv")),
                 new Part("acme-screws", "Acme screws", TO_READ, EntryTable.read("acme-screws.csv")),
@@ -73,7 +74,7 @@ public final class Parts {
                         "A plan names a class of ibc-1806.2; values of other tables it gives with their source. Never"
                                 + " mix tables.",
                         joined(EngineEntries.soils(), EntryTable.read("soils.csv"))),
-                new Part("subgrades", "Moduli of subgrade reaction", BY_VALUE, EngineEntries.subgrades()),
+                new Part("subgrades", "Moduli of subgrade reaction", TO_READ, EngineEntries.subgrades()),
                 new Part("live-loads", "Live loads of rooms", BY_VALUE, EntryTable.read("live-loads.csv")),
                 new Part("dead-loads", "Dead loads of materials", BY_VALUE, EntryTable.read("dead-loads.csv"))));
     }
