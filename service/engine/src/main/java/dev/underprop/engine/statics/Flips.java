@@ -57,7 +57,7 @@ final class Flips {
             if (!(Math.abs(own) > PIVOT * greatest(state, k)) || Double.isInfinite(scale[k])) {
                 return false;
             }
-            factor[k * n + k] = Math.signum(own);
+            factor[k * n + k] = StrictMath.signum(own);
         }
         for (int i = 0; i < n; i++) {
             for (int k = 0; k < n; k++) {
