@@ -168,6 +168,11 @@ public enum Messages {
             "The post {0} is raised and stands clear of the beam.",
             "Give the gap, or the lift beyond touching, not both."),
     WALL_TOO_THICK("The wall of the tube is more than half of its diameter.", "Look at wall and diameter."),
+    PROP_CLASS_UNKNOWN(
+            "This is no class of EN 1065 with its size.",
+            "Give it as marked, such as B35; sizes go from 25 to 55, of A to 40."),
+    JOINT_OF_ONE_PLY("A post of one ply has nothing to join.", "Give plies, or take the joint out."),
+    POST_MADE_TWO_WAYS("A post is said to be of timber, and of steel.", "Keep one of timber, tube and propClass."),
     SHANK_TWO_WAYS("What meets the plate is said to be round, and to be square.", "Give round or square, not both."),
     RATING_NOT_RISING("The rows of the rating do not rise in height.", "Sort the rows by height, one row a height."),
     FACTOR_MISSING("A characteristic rating needs a factor.", "Give the factor that its loads are divided by."),
