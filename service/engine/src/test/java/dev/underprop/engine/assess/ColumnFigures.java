@@ -5,6 +5,7 @@ import static dev.underprop.engine.assess.Plans.PSI;
 
 import dev.underprop.engine.clause.nds2018.Section3_10;
 import dev.underprop.engine.clause.nds2018.Section3_7;
+import dev.underprop.engine.plan.PropClass;
 import dev.underprop.engine.standard.Outcome;
 import dev.underprop.fixtures.Case;
 import dev.underprop.fixtures.Expected;
@@ -64,5 +65,16 @@ final class ColumnFigures {
     static double endGrain(Case published, Expected wanted) {
         return Section3_10.endGrain(1e6, false).value()
                 / Section3_10.endGrain(1e6, true).value();
+    }
+
+    /** Ryk is what the judge allows times the factor that it divides by. */
+    static double prop(Case published, Expected wanted) {
+        Inputs row = wanted.given();
+        String mark = row.text("class");
+        PropClass named = new PropClass(
+                PropClass.Letter.valueOf(mark.substring(0, 1)), Integer.parseInt(mark.substring(1)) / 10.0);
+        double allowed = Props.judged(PropClassJudge.judge(named, row.number("length_m"), 1))
+                .capacity();
+        return wanted.name().equals("permissible") ? allowed : allowed * 1.1 * 1.5;
     }
 }

@@ -52,6 +52,7 @@ class PublishedFiguresTest {
             Map.entry("concrete-bearing", PostFigures::concrete),
             Map.entry("pipe-column", PostFigures::column),
             Map.entry("tube-stress", PostFigures::tube),
+            Map.entry("prop-class", ColumnFigures::prop),
             Map.entry("column-stability", ColumnFigures::timber),
             Map.entry("column-slenderness-limit", ColumnFigures::limit),
             Map.entry("bearing-rules", ColumnFigures::endGrain),
