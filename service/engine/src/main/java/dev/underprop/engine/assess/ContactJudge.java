@@ -152,7 +152,8 @@ final class ContactJudge {
         Post post = shore.posts().get(head.post());
         double load = Math.max(0, run.met().greatest().value(c));
         double lift = run.situation().liftOf(head.shore(), head.post(), post);
-        PostMethods.Ruling strength = PostJudge.judge(post, load, lift);
+        PostMethods.Ruling strength = PostJudge.judge(
+                post, load, lift, run.plan().circumstances().limits().plumb().lean());
         add(
                 CheckId.POST_RATING,
                 c,

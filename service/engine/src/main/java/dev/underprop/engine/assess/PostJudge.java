@@ -30,10 +30,11 @@ final class PostJudge {
     /**
      * @param load on the post (N)
      * @param lift how far it is raised beyond its stated height (m)
+     * @param lean of posts (rad), not negative
      */
-    static PostMethods.Ruling judge(Post post, double load, double lift) {
+    static PostMethods.Ruling judge(Post post, double load, double lift, double lean) {
         return post.type() instanceof PostType type
-                ? PostMethods.rule(type, post.height() + lift, load)
+                ? PostMethods.rule(type, post.height() + lift, load, lean)
                 : new PostMethods.Ruling(new CheckResult.NotChecked("no post type is named"), RULE);
     }
 

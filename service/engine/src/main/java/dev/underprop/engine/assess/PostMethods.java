@@ -4,6 +4,7 @@ import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.plan.PostType;
 import dev.underprop.engine.plan.PropClass;
+import dev.underprop.engine.plan.Telescope;
 import dev.underprop.engine.plan.TimberPost;
 import dev.underprop.engine.standard.Citation;
 import java.util.ArrayList;
@@ -43,8 +44,9 @@ final class PostMethods {
     /**
      * @param height between the pins (m), positive
      * @param load (N), not negative
+     * @param lean of posts (rad), not negative
      */
-    static Ruling rule(PostType type, double height, double load) {
+    static Ruling rule(PostType type, double height, double load, double lean) {
         PostMethods all = new PostMethods();
         if (type.rating() instanceof PostType.Table table) {
             all.add("rating table", PostJudge.rated(table, height, load), PostJudge.reading(table));
@@ -54,6 +56,10 @@ final class PostMethods {
         }
         if (type.shaft() instanceof TimberPost timber) {
             all.add("timber", TimberPostJudge.judge(type, timber, height, load), TimberPostJudge.RULE);
+        }
+        if (type.shaft() instanceof Telescope telescope) {
+            Ruling ruling = TelescopeJudge.judge(telescope, height, load, lean);
+            all.add("telescopic post", ruling.finding(), ruling.rule());
         }
         if (type.tube() instanceof PostType.Pipe pipe) {
             all.tube(type, pipe, height, load);

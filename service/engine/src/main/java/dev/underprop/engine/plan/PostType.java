@@ -34,7 +34,7 @@ public record PostType(String name, Rating rating, Plate head, Plate base, Tube 
     public record NoClass() implements Named {}
 
     /** What a post is made of, other than one tube. */
-    public sealed interface Shaft permits NoShaft, TimberPost {}
+    public sealed interface Shaft permits NoShaft, TimberPost, Telescope {}
 
     /** Not described. */
     public record NoShaft() implements Shaft {}

@@ -55,7 +55,7 @@ class PipeJudgeTest {
     private static Finding judge(PostType.Rating rating, PostType.Tube tube, double height, double load) {
         PostType type = new PostType("type", rating, Props.PLATE, Props.PLATE, tube);
         Post post = new Post("P", 0, height, Post.Stiffness.exactly(Plans.RIGID), 0, 0, type, new Post.NoPad());
-        return PostJudge.judge(post, load, 0).finding();
+        return PostJudge.judge(post, load, 0, 0).finding();
     }
 
     /** At 2.5 m the table gives 20 kN and the first tube 23.1 kN; the last tube, 40 mm, gives less. */
@@ -95,7 +95,7 @@ class PipeJudgeTest {
     }
 
     private static String rule(PostType type) {
-        return PostJudge.judge(Props.post(type, new Post.NoPad(), Post.Ends.UNDECLARED), 1, 0)
+        return PostJudge.judge(Props.post(type, new Post.NoPad(), Post.Ends.UNDECLARED), 1, 0, 0)
                 .rule()
                 .text();
     }

@@ -53,6 +53,8 @@ class PublishedFiguresTest {
             Map.entry("pipe-column", PostFigures::column),
             Map.entry("tube-stress", PostFigures::tube),
             Map.entry("prop-class", ColumnFigures::prop),
+            Map.entry("stepped-column", SteppedFigures::critical),
+            Map.entry("pin-joint", SteppedFigures::pin),
             Map.entry("column-stability", ColumnFigures::timber),
             Map.entry("column-slenderness-limit", ColumnFigures::limit),
             Map.entry("bearing-rules", ColumnFigures::endGrain),
