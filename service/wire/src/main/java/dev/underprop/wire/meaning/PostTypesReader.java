@@ -51,7 +51,7 @@ final class PostTypesReader {
         Supplier<dev.underprop.engine.plan.PostType.Tube> tube = TubeReader.read(type.getTube(), at.member("tube"));
         Supplier<dev.underprop.engine.plan.PostType.Named> named =
                 PropClassReader.read(at.text("propClass", type.getPropClass()));
-        Supplier<dev.underprop.engine.plan.PostType.Shaft> shaft = shaft(type, at);
+        Supplier<? extends dev.underprop.engine.plan.PostType.Shaft> shaft = shaft(type, at);
         Supplier<dev.underprop.engine.plan.PostType.Rating> rating = rating(type.getRating(), at.member("rating"));
         return new Draft(
                 stiffness,
@@ -60,14 +60,16 @@ final class PostTypesReader {
                         type.getName(), rating.get(), head.get(), base.get(), tube.get(), named.get(), shaft.get()));
     }
 
-    private Supplier<dev.underprop.engine.plan.PostType.Shaft> shaft(PostType type, Spot at) {
-        if (type.getTimber() == null) {
-            return dev.underprop.engine.plan.PostType.NoShaft::new;
+    private Supplier<? extends dev.underprop.engine.plan.PostType.Shaft> shaft(PostType type, Spot at) {
+        if (type.getTimber() != null) {
+            if (type.getTube() != null || type.getPropClass() != null || type.getTelescope() != null) {
+                at.member("timber").report(Messages.POST_MADE_TWO_WAYS, "");
+            }
+            return timber.read(type.getTimber(), at.member("timber"));
         }
-        if (type.getTube() != null || type.getPropClass() != null) {
-            at.member("timber").report(Messages.POST_MADE_TWO_WAYS, "");
-        }
-        return timber.read(type.getTimber(), at.member("timber"))::get;
+        return type.getTelescope() == null
+                ? dev.underprop.engine.plan.PostType.NoShaft::new
+                : TelescopeReader.read(type.getTelescope(), at.member("telescope"));
     }
 
     private static Supplier<dev.underprop.engine.plan.PostType.Rating> rating(@Nullable Rating rating, Spot at) {

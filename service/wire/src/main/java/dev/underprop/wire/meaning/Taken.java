@@ -52,7 +52,7 @@ final class Taken {
         }
         if (model.getPostTypes() != null && model.getPostTypes().stream().anyMatch(Taken::hasLoadOffByDefault)) {
             list.add(
-                    "The load on a tube whose eccentricity is not stated acts 25 mm off its middle at both ends (BS 5975"
+                    "The load on a tube or a telescopic post whose eccentricity is not stated acts 25 mm off its middle at both ends (BS 5975"
                             + " practice for props; from memory).");
         }
         if (plan.ground() instanceof Ground.Given given) {
@@ -72,7 +72,8 @@ final class Taken {
     }
 
     private static boolean hasLoadOffByDefault(PostType type) {
-        return type.getTube() != null && type.getTube().getEccentricity() == null;
+        return type.getTube() != null && type.getTube().getEccentricity() == null
+                || type.getTelescope() != null && type.getTelescope().getEccentricity() == null;
     }
 
     private static boolean isMeasured(Member member) {

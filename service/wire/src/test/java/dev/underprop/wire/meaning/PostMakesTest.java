@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.PostType;
 import dev.underprop.engine.plan.PropClass;
+import dev.underprop.engine.plan.Telescope;
 import dev.underprop.engine.plan.TimberPost;
 import dev.underprop.wire.tree.Format;
 import org.assertj.core.data.Offset;
@@ -72,5 +73,52 @@ class PostMakesTest {
         assertThat(nails.between()).isCloseTo(0.0508, EXACT);
         assertThat(nails.edge()).isCloseTo(0.0381, EXACT);
         assertThat(nails.detailed()).isTrue();
+    }
+
+    private static Telescope telescope(String members) {
+        return (Telescope) type("\"telescope\": {\"outer\": {\"diameter\": \"60.3 mm\", \"wall\": \"4 mm\","
+                        + " \"yieldStress\": \"235 MPa\"}, \"inner\": {\"diameter\": \"48.3 mm\", \"wall\": \"3 mm\"},"
+                        + " \"outerLength\": \"1.2 m\", \"overlap\": \"300 mm\"" + members + "},")
+                .shaft();
+    }
+
+    @Test
+    void aTelescopicPost() {
+        Telescope post =
+                telescope(", \"eccentricity\": \"10 mm\", \"pin\": {\"diameter\": \"16 mm\", \"hole\": \"18 mm\","
+                        + " \"yieldStress\": \"250 MPa\", \"tensileStrength\": \"400 MPa\"}, \"screw\": {\"at\": \"foot\","
+                        + " \"root\": \"30 mm\", \"yieldStress\": \"260 MPa\", \"nutYieldStress\": \"210 MPa\","
+                        + " \"exposed\": \"200 mm\", \"engaged\": \"50 mm\", \"play\": \"0.5 mm\"}");
+        Telescope.Pin pin = (Telescope.Pin) post.pin();
+        Telescope.Screw screw = (Telescope.Screw) post.thread();
+
+        assertThat(post.outer().tube().diameter()).isCloseTo(0.0603, EXACT);
+        assertThat(post.outer().yield()).isCloseTo(235e6, within(1e-3));
+        assertThat(post.inner().tube().wall()).isCloseTo(0.003, EXACT);
+        assertThat(post.inner().yield()).isNaN();
+        assertThat(post.outerLength()).isCloseTo(1.2, EXACT);
+        assertThat(post.overlap()).isCloseTo(0.3, EXACT);
+        assertThat(post.eccentricity()).isCloseTo(0.01, EXACT);
+        assertThat(pin.diameter()).isCloseTo(0.016, EXACT);
+        assertThat(pin.hole()).isCloseTo(0.018, EXACT);
+        assertThat(pin.yield()).isCloseTo(250e6, within(1e-3));
+        assertThat(pin.strength()).isCloseTo(400e6, within(1e-3));
+        assertThat(screw.foot()).isTrue();
+        assertThat(screw.root()).isCloseTo(0.03, EXACT);
+        assertThat(screw.yield()).isCloseTo(260e6, within(1e-3));
+        assertThat(screw.nutYield()).isCloseTo(210e6, within(1e-3));
+        assertThat(screw.exposed()).isCloseTo(0.2, EXACT);
+        assertThat(screw.engaged()).isCloseTo(0.05, EXACT);
+        assertThat(screw.play()).isCloseTo(0.0005, EXACT);
+    }
+
+    @Test
+    void whatIsNotSaidOfATelescopicPostStaysUnsaid() {
+        Telescope post = telescope("");
+
+        assertThat(post.pin()).isEqualTo(new Telescope.NoPin());
+        assertThat(post.thread()).isEqualTo(new Telescope.UnstatedScrew());
+        assertThat(post.eccentricity()).isCloseTo(0.025, EXACT);
+        assertThat(telescope(", \"noScrew\": true").thread()).isEqualTo(new Telescope.NoScrew());
     }
 }
