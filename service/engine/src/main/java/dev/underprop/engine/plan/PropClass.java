@@ -23,6 +23,6 @@ public record PropClass(Letter letter, double longest) implements PostType.Named
 
     /** As it is marked, such as {@code B35}: the class and the full extension in decimetres. */
     public String mark() {
-        return letter.name() + Math.round(longest * 10);
+        return letter.name() + StrictMath.round(longest * 10);
     }
 }

@@ -20,6 +20,13 @@ class PostMethodsTest {
             + " \"yieldStress\": \"36 ksi\", \"tensileStrength\": \"60 ksi\"}";
 
     private static CheckResult rating(String members) {
+        return model(members).getChecks().stream()
+                .filter(check -> check.getCheck().equals("post-rating"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static PlanCheck model(String members) {
         String plates = "\"headPlate\": {\"along\": \"6 in\", \"across\": \"6 in\"},"
                 + " \"basePlate\": {\"along\": \"6 in\", \"across\": \"6 in\"}";
         String text = Plans.text("two-bays.json")
@@ -29,11 +36,7 @@ class PostMethodsTest {
                         "\"postTypes\": [{\"name\": \"made\", " + members + plates + "}], \"situations\":");
         Answer<PlanCheck> answer =
                 new PlanDoor().check(text.getBytes(StandardCharsets.UTF_8), Format.JSON, AnswerOptions.USUAL);
-        return ((Answer.Judged<PlanCheck>) answer)
-                .model().getChecks().stream()
-                        .filter(check -> check.getCheck().equals("post-rating"))
-                        .findFirst()
-                        .orElseThrow();
+        return ((Answer.Judged<PlanCheck>) answer).model();
     }
 
     /** 68 kN·m times 3.5 m over the square of 7 ft, 52.28 kN, is above 51 kN; that over 1.65 is 6949 lb. */
@@ -70,5 +73,22 @@ class PostMethodsTest {
 
         assertThat(got.getVerdict().getValue()).isEqualTo("NOT_CHECKED");
         assertThat(got.toString()).contains("not stated: the pin");
+    }
+
+    @Test
+    void anEccentricityThatIsTakenIsSaid() {
+        assertThat(model("\"telescope\": {" + TUBES + PIN + "},").getAssumptions())
+                .anyMatch(taken -> taken.contains("25 mm off its middle"));
+        assertThat(model("\"telescope\": {" + TUBES + PIN + ", \"eccentricity\": \"0 in\"},")
+                        .getAssumptions())
+                .noneMatch(taken -> taken.contains("25 mm off its middle"));
+    }
+
+    @Test
+    void anAssumedGradeOfAPostIsSaid() {
+        assertThat(model("\"timber\": {\"size\": \"4x4\", \"species\": \"hem-fir\", \"grade\": \"No.2\","
+                                + " \"gradeAssumedBy\": \"the engineer, by eye\", \"eccentricity\": \"0 in\"},")
+                        .getAssumptions())
+                .anyMatch(taken -> taken.contains("the engineer, by eye"));
     }
 }
