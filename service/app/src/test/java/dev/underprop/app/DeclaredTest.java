@@ -67,6 +67,15 @@ class DeclaredTest {
                 ", thickness: 1/2 in, yieldStress: 36000 psi, round: 3 in|post-plates",
                 ", sideways: 400 lb|post-sideways",
                 ", strength: 3000 psi|base-plate-bearing",
+                "roll: { by: \"blocked at every post\" }|beam-roll-restraint",
+                "nails: { diameter: 0.131 in, length: 3 in, rows: 2, spacing: 12 in, staggered: true, bothFaces: true, everyPly: true, atEnds: 3 }|beam-ply-fastening",
+                "whole: true|beam-ply-fastening",
+                ", pressure: 405 psi|seat-strength",
+                ", seat: { surface: wood, pressure: 405 psi, by: \"sill looked at, hem-fir by its stamp\" }|seat-strength",
+                ", seat: { surface: wood, pressure: 405 psi, by: \"sill looked at, hem-fir by its stamp\" }|seat-length",
+                ", seat: { by: \"pocket of the ledger, listed\", load: 900 lb }|seat-strength",
+                "- { question: decay or notches, answer: \"no\" }|joist-notch",
+                "- { question: long duration, answer: \"no\" }|beam-deflection-long-term",
                 "ground: { table: ibc-1806.2, class: silty sand, foundingDepth: 12 in, condition: undisturbed }|pad-soil-bearing",
                 ", condition: undisturbed|pad-soil-bearing"
             })

@@ -52,8 +52,8 @@ final class Taken {
         }
         if (model.getPostTypes() != null && model.getPostTypes().stream().anyMatch(Taken::hasLoadOffByDefault)) {
             list.add(
-                    "The load on a tube or a telescopic post whose eccentricity is not stated acts 25 mm off its middle at both ends (BS 5975"
-                            + " practice for props; from memory).");
+                    "The load on a tube or a telescopic post whose eccentricity is not stated acts 25 mm off its middle at both"
+                            + " ends (BS 5975 practice for props; from memory).");
         }
         if (plan.ground() instanceof Ground.Given given) {
             list.add("The allowable bearing pressure holds for the ground, its condition and the founding depth as they"

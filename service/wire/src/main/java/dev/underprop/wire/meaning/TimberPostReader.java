@@ -1,6 +1,6 @@
 package dev.underprop.wire.meaning;
 
-import dev.underprop.api.model.PlyJoint;
+import dev.underprop.api.model.PostPlyJoint;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.TimberPost;
 import dev.underprop.wire.fault.Messages;
@@ -27,7 +27,7 @@ final class TimberPostReader {
         return () -> new TimberPost(member.orElseThrow(), off, construction, joined.get());
     }
 
-    private static Supplier<TimberPost.Joined> joined(@Nullable PlyJoint joint, int plies, Spot at) {
+    private static Supplier<TimberPost.Joined> joined(@Nullable PostPlyJoint joint, int plies, Spot at) {
         if (joint == null) {
             return TimberPost.Unjoined::new;
         }
