@@ -168,11 +168,13 @@ final class ContactJudge {
         Post post = shore.posts().get(head.post());
         double load = Math.max(0, run.met().greatest().value(c));
         double lift = run.situation().liftOf(head.shore(), head.post(), post);
+        PostMethods.Ruling strength = PostJudge.judge(
+                post, load, lift, run.plan().circumstances().limits().plumb().lean());
         add(
                 CheckId.POST_RATING,
                 c,
-                PostJudge.judge(post, load, lift),
-                PostJudge.rule(post),
+                strength.finding(),
+                strength.rule(),
                 run.met().greatest());
         add(
                 CheckId.PAD_SOIL_BEARING,

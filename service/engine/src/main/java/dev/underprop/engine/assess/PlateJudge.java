@@ -10,6 +10,7 @@ import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.PostType;
 import dev.underprop.engine.plan.PostType.Plate;
 import dev.underprop.engine.plan.Shore;
+import dev.underprop.engine.plan.TimberPost;
 import dev.underprop.engine.standard.Citation;
 
 /**
@@ -32,7 +33,18 @@ final class PlateJudge {
         if (!(post.type() instanceof PostType type)) {
             return new CheckResult.NotChecked("no post type is named, so its plates are not known (declare: type)");
         }
-        return Worse.of(head(shore, post, type.head(), load), base(post, type.base(), load));
+        boolean noHead = bears(type, type.head());
+        boolean noBase = bears(type, type.base());
+        if (noHead && noBase) {
+            return new CheckResult.NotApplicable("the timber bears on its end grain; no plate reaches beyond it");
+        }
+        Finding base = noBase ? head(shore, post, type.head(), load) : base(post, type.base(), load);
+        return noHead ? base : Worse.of(head(shore, post, type.head(), load), base);
+    }
+
+    /** Whether a post of timber fills the plate, so that nothing bends it. */
+    private static boolean bears(PostType type, Plate plate) {
+        return type.shaft() instanceof TimberPost timber && TimberPostJudge.covers(timber, plate);
     }
 
     private static Finding head(Shore shore, Post post, Plate plate, double load) {

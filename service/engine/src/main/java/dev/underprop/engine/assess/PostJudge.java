@@ -9,8 +9,8 @@ import dev.underprop.engine.standard.Citation;
 import java.util.List;
 
 /**
- * A post against its rating table, and where its tube is described against the strength of that. Between rows the taller row's value holds, below the first row the first row's; above
- * the last row there is no rating. Linear interpolation only where the plan asks for it.
+ * A post against what its type declares; here its rating table. Between rows the taller row's value holds, below the first
+ * row the first row's; above the last row there is no rating. Linear interpolation only where the plan asks for it.
  */
 final class PostJudge {
 
@@ -22,7 +22,7 @@ final class PostJudge {
             "",
             "rating table read on the safe side; the table's own source is in the plan");
 
-    private static final Citation TUBE =
+    static final Citation TUBE =
             Citation.remembered("AISC", "360-16", "E3, F8 and H1.1, amplified by Appendix 8, pinned ends");
 
     private PostJudge() {}
@@ -30,35 +30,15 @@ final class PostJudge {
     /**
      * @param load on the post (N)
      * @param lift how far it is raised beyond its stated height (m)
+     * @param lean of posts (rad), not negative
      */
-    static Finding judge(Post post, double load, double lift) {
-        if (!(post.type() instanceof PostType type)) {
-            return new CheckResult.NotChecked("no post type is named (declare: type)");
-        }
-        double height = post.height() + lift;
-        if (type.tube() instanceof PostType.Pipe pipe) {
-            return tubed(type, pipe, height, load);
-        }
-        return type.rating() instanceof PostType.Table table
-                ? rated(table, height, load)
-                : new CheckResult.NotChecked("post type " + type.name() + " has no rating");
+    static PostMethods.Ruling judge(Post post, double load, double lift, double lean) {
+        return post.type() instanceof PostType type
+                ? PostMethods.rule(type, post.height() + lift, load, lean)
+                : new PostMethods.Ruling(new CheckResult.NotChecked("no post type is named (declare: type)"), RULE);
     }
 
-    /** Every method whose data are present is made, and the lowest rules. */
-    private static Finding tubed(PostType type, PostType.Pipe pipe, double height, double load) {
-        Finding computed = PipeJudge.judge(pipe, height, load);
-        if (type.rating() instanceof PostType.Table table) {
-            return Worse.of(rated(table, height, load), computed);
-        }
-        return pipe.plain()
-                ? computed
-                : Worse.of(
-                        new CheckResult.NotChecked("post type " + type.name()
-                                + " has no rating, and its tube alone says nothing of screw, joint and pin"),
-                        computed);
-    }
-
-    private static Finding rated(PostType.Table table, double height, double load) {
+    static Finding rated(PostType.Table table, double height, double load) {
         List<PostType.Row> rows = table.rows();
         if (height > rows.get(rows.size() - 1).height()) {
             return new CheckResult.Refused(
@@ -85,18 +65,10 @@ final class PostJudge {
         return below.load() + part * (above.load() - below.load());
     }
 
-    /** The rule by which a post was judged, said in full. */
-    static Citation rule(Post post) {
-        if (!(post.type() instanceof PostType type)) {
-            return RULE;
-        }
-        boolean tube = type.tube() instanceof PostType.Pipe;
-        if (!(type.rating() instanceof PostType.Table table)) {
-            return tube ? TUBE : RULE;
-        }
+    /** The rule of a table, said in full. */
+    static Citation reading(PostType.Table table) {
         String reading = table.interpolate() ? "rating table interpolated between rows, as the plan asks" : READING;
         String factor = table.factor() > 1 ? "; characteristic values divided by " + table.factor() : "";
-        String also = tube ? "; and the tube by AISC 360-16, E3, F8 and H1, whichever is less" : "";
-        return Citation.remembered(PRACTICE, "", reading + factor + "; the table's own source is in the plan" + also);
+        return Citation.remembered(PRACTICE, "", reading + factor + "; the table's own source is in the plan");
     }
 }

@@ -28,7 +28,7 @@ public enum CheckId {
     GIRDER_DEFLECTION_LIVE("girder-deflection-live", "Girder deflection from live load", Scope.ALWAYS, true),
     GIRDER_DEFLECTION_TOTAL("girder-deflection-total", "Girder deflection from all load", Scope.ALWAYS, true),
     BEARING_UPLIFT("bearing-uplift", "Joist or girder lifting off its bearing", Scope.ALWAYS, true),
-    POST_RATING("post-rating", "Post against its rating", Scope.ALWAYS, true),
+    POST_RATING("post-rating", "Post against its strength", Scope.ALWAYS, true),
     POST_CONTACT("post-contact", "Post that carries nothing", Scope.ALWAYS, true),
     PAD_SOIL_BEARING("pad-soil-bearing", "Pad pressure on the ground", Scope.ALWAYS, true),
     PAD_OVERLAP("pad-overlap", "Pads that lie over each other", Scope.ALWAYS, true),

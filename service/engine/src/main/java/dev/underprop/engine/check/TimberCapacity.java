@@ -111,4 +111,33 @@ public final class TimberCapacity {
     public double bearing() {
         return moist(member, DesignValue.BEARING);
     }
+
+    /** Whether the tables give compression parallel to grain for this section. */
+    public boolean hasCompression() {
+        return Supplement4.size(DesignValue.COMPRESSION, member.grade(), member.graded()) instanceof Outcome.Value;
+    }
+
+    /**
+     * Fc*: compression parallel to grain with all factors but that of stability (Pa).
+     *
+     * @throws IllegalStateException when the tables give no value; see {@link #hasCompression}
+     */
+    public double compressionStar(LoadDuration duration) {
+        Outcome sized = Supplement4.size(DesignValue.COMPRESSION, member.grade(), member.graded());
+        if (!(sized instanceof Outcome.Value value)) {
+            throw new IllegalStateException("the tables give no compression value for " + member.label());
+        }
+        Cited cf = value.cited();
+        Cited cm = Supplement4.wetService(DesignValue.COMPRESSION, member.grade(), cf, moisture(member));
+        return member.grade().compression()
+                * cf.value()
+                * cm.value()
+                * incising(member, DesignValue.COMPRESSION)
+                * Section2_3.loadDuration(duration).value();
+    }
+
+    /** E'min, for stability (Pa). */
+    public double modulusMin() {
+        return moist(member, DesignValue.MODULUS_MIN);
+    }
 }

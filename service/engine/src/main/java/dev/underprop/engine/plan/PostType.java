@@ -11,13 +11,33 @@ import java.util.List;
  * @param head plate under the beam
  * @param base plate on the pad
  * @param tube of which it is made, or that none is described
+ * @param named class of a standard that it is declared to be of, or that none is named
+ * @param shaft of another make than one tube, or that none is described
  */
-public record PostType(String name, Rating rating, Plate head, Plate base, Tube tube) implements Post.Type {
+public record PostType(String name, Rating rating, Plate head, Plate base, Tube tube, Named named, Shaft shaft)
+        implements Post.Type {
 
     /** A type of whose tube nothing is said. */
     public PostType(String name, Rating rating, Plate head, Plate base) {
         this(name, rating, head, base, new NoTube());
     }
+
+    /** A type of neither a named class nor another make than its tube. */
+    public PostType(String name, Rating rating, Plate head, Plate base, Tube tube) {
+        this(name, rating, head, base, tube, new NoClass(), new NoShaft());
+    }
+
+    /** A class of a standard. */
+    public sealed interface Named permits NoClass, PropClass {}
+
+    /** None named. */
+    public record NoClass() implements Named {}
+
+    /** What a post is made of, other than one tube. */
+    public sealed interface Shaft permits NoShaft, TimberPost, Telescope {}
+
+    /** Not described. */
+    public record NoShaft() implements Shaft {}
 
     /** The tube of a post. */
     public sealed interface Tube {}

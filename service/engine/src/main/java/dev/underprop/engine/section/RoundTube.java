@@ -18,7 +18,8 @@ public record RoundTube(double diameter, double wall) {
         }
     }
 
-    private double inside() {
+    /** Inside diameter (m). */
+    public double inside() {
         return diameter - 2 * wall;
     }
 
@@ -30,5 +31,15 @@ public record RoundTube(double diameter, double wall) {
     /** Radius of gyration (m). */
     public double radius() {
         return Math.sqrt(diameter * diameter + inside() * inside()) / 4;
+    }
+
+    /** Second moment of area (m⁴). */
+    public double inertia() {
+        return area() * radius() * radius();
+    }
+
+    /** Plastic section modulus (m³). */
+    public double plasticModulus() {
+        return (diameter * diameter * diameter - inside() * inside() * inside()) / 6;
     }
 }

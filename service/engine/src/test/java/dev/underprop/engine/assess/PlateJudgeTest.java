@@ -10,6 +10,7 @@ import static dev.underprop.engine.assess.Props.shore;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.Pad;
@@ -17,6 +18,8 @@ import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.PostType;
 import dev.underprop.engine.plan.PostType.Plate;
 import dev.underprop.engine.plan.Shore;
+import dev.underprop.engine.plan.TimberPost;
+import dev.underprop.engine.section.RectangularSection;
 import org.junit.jupiter.api.Test;
 
 /** Plates in bending under 20 kN. Allowed are 250/1.67 MPa. */
@@ -97,5 +100,32 @@ class PlateJudgeTest {
         Plate thin = new Plate(0.2, 0.2, 0.005, 250e6, ROUND);
 
         assertThat(judged(judge(new Plate(0.2, 0.2), thin)).demand()).isCloseTo(256e6, within(1.0));
+    }
+
+    private static Finding timber(Plate head, Plate base) {
+        Member stick = new Member(
+                "stick", new RectangularSection(0.1, 0.1), 1, Plans.HEM_FIR_2, false, Member.Moisture.DRY, 0);
+        PostType type = new PostType(
+                "timber",
+                new PostType.NotRated(),
+                head,
+                base,
+                new PostType.NoTube(),
+                new PostType.NoClass(),
+                new TimberPost(stick, 0, false, new TimberPost.Unjoined()));
+        return PlateJudge.judge(BEAM, post(type, PAD, Post.Ends.UNDECLARED), 20_000);
+    }
+
+    /** A plate that reaches beyond the timber is judged as any, 52.5 mm out at the head and half of that pressure below. */
+    @Test
+    void aPostOfTimberThatFillsItsPlatesBendsNone() {
+        Plate bare = new Plate(0.1, 0.1);
+        Plate steel = new Plate(0.2, 0.2, 0.01, 250e6, new PostType.Square(0.1));
+
+        assertThat(timber(bare, bare)).isInstanceOf(CheckResult.NotApplicable.class);
+        assertThat(judged(timber(steel, bare)).demand()).isCloseTo(55.125e6, within(1.0));
+        assertThat(judged(timber(bare, steel)).demand()).isCloseTo(27.5625e6, within(1.0));
+        assertThat(reason(timber(bare, new Plate(0.2, 0.2)))).contains("base plate");
+        assertThat(reason(timber(new Plate(0.1, 0.2), bare))).contains("head plate");
     }
 }

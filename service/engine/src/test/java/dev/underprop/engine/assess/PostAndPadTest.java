@@ -54,7 +54,8 @@ class PostAndPadTest {
         "2.9, 0.2, 1, true, 37000"
     })
     void ratingTable(double height, double lift, double factor, boolean interpolate, double expected) {
-        Finding finding = PostJudge.judge(post(height, rated(factor, interpolate), new Post.NoPad()), 1000, lift);
+        Finding finding = PostJudge.judge(post(height, rated(factor, interpolate), new Post.NoPad()), 1000, lift, 0)
+                .finding();
 
         assertThat(capacity(finding)).isCloseTo(expected, within(1e-6));
         assertThat(((CheckResult.Judged) finding).demand()).isEqualTo(1000);
@@ -63,7 +64,8 @@ class PostAndPadTest {
     @ParameterizedTest
     @CsvSource({"4.0001, 0, false", "4.0001, 0, true", "3.99, 0.02, false", "3.99, 0.02, true"})
     void aboveTheLastRowThereIsNoRating(double height, double lift, boolean interpolate) {
-        assertThat(PostJudge.judge(post(height, rated(1, interpolate), new Post.NoPad()), 1, lift))
+        assertThat(PostJudge.judge(post(height, rated(1, interpolate), new Post.NoPad()), 1, lift, 0)
+                        .finding())
                 .isInstanceOf(CheckResult.Refused.class);
     }
 
@@ -72,9 +74,10 @@ class PostAndPadTest {
         PostType.Plate plate = new PostType.Plate(0.1, 0.1);
         PostType unrated = new PostType("unrated", new PostType.NotRated(), plate, plate);
 
-        assertThat(PostJudge.judge(post(2, new Post.NoType(), new Post.NoPad()), 1, 0))
+        assertThat(PostJudge.judge(post(2, new Post.NoType(), new Post.NoPad()), 1, 0, 0)
+                        .finding())
                 .isInstanceOf(CheckResult.NotChecked.class);
-        assertThat(PostJudge.judge(post(2, unrated, new Post.NoPad()), 1, 0))
+        assertThat(PostJudge.judge(post(2, unrated, new Post.NoPad()), 1, 0, 0).finding())
                 .isInstanceOf(CheckResult.NotChecked.class);
     }
 
@@ -136,7 +139,8 @@ class PostAndPadTest {
                 new PostType.Table("test", 1, false, List.of(new PostType.Row(2, 1_000), new PostType.Row(3, 40_000)));
         PostType type = new PostType("odd", rising, new PostType.Plate(0.1, 0.1), new PostType.Plate(0.1, 0.1));
 
-        Finding finding = PostJudge.judge(post(2.5, type, new Post.NoPad()), 900, 0);
+        Finding finding =
+                PostJudge.judge(post(2.5, type, new Post.NoPad()), 900, 0, 0).finding();
 
         assertThat(((CheckResult.Judged) finding).capacity()).isEqualTo(1_000);
     }

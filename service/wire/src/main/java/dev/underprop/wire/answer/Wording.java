@@ -110,7 +110,7 @@ final class Wording {
             case JOIST_BEARING -> "Give the joist a longer seat.";
             case JOIST_DEFLECTION_LIVE, JOIST_DEFLECTION_TOTAL -> "Move the shore, or add a second one.";
             case BEARING_UPLIFT -> "Hold the joists down there by something of known strength, or move the shore.";
-            case POST_RATING -> "Set posts closer together, or take a stronger type rated for this height.";
+            case POST_RATING -> "Set posts closer together, or take a stronger type for this height.";
             case POST_CONTACT -> "Find out why it goes slack; move it, or leave it out and check the plan without it.";
             case PAD_SOIL_BEARING -> "Take a larger pad, or set posts closer together.";
             case PAD_OVERLAP -> "Set the posts further apart, or design one pad for both.";

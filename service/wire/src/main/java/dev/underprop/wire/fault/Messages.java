@@ -171,6 +171,17 @@ public enum Messages {
             "The post {0} is raised and stands clear of the beam.",
             "Give the gap, or the lift beyond touching, not both."),
     WALL_TOO_THICK("The wall of the tube is more than half of its diameter.", "Look at wall and diameter."),
+    PROP_CLASS_UNKNOWN(
+            "This is no class of EN 1065 with its size.",
+            "Give it as marked, such as B35; sizes go from 25 to 55, of A to 40."),
+    INNER_TUBE_TOO_WIDE(
+            "The inner tube does not fit into the outer one.", "Look at the diameters, and at the outer wall."),
+    OVERLAP_TOO_LONG("The tubes overlap by more than the outer tube is long.", "Look at overlap and outerLength."),
+    HOLE_TOO_NARROW("The hole is narrower than its pin.", "Look at hole and diameter."),
+    STRENGTH_BELOW_YIELD("The tensile strength is below the yield stress.", "Look at both, and at their units."),
+    SCREW_TWO_WAYS("A screw is described, and it is said that there is none.", "Keep one of screw and noScrew."),
+    JOINT_OF_ONE_PLY("A post of one ply has nothing to join.", "Give plies, or take the joint out."),
+    POST_MADE_TWO_WAYS("A post is said to be of timber, and of steel.", "Keep the timber, or what is of steel."),
     SHANK_TWO_WAYS("What meets the plate is said to be round, and to be square.", "Give round or square, not both."),
     RATING_NOT_RISING("The rows of the rating do not rise in height.", "Sort the rows by height, one row a height."),
     FACTOR_MISSING("A characteristic rating needs a factor.", "Give the factor that its loads are divided by."),

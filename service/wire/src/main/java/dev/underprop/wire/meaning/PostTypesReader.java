@@ -23,9 +23,13 @@ final class PostTypesReader {
     record Draft(
             Optional<Post.Stiffness> stiffness, Post.Ends ends, Supplier<dev.underprop.engine.plan.PostType> type) {}
 
-    private PostTypesReader() {}
+    private final TimberPostReader timber;
 
-    static NameTable<Draft> read(@Nullable List<PostType> types, Spot spot) {
+    PostTypesReader(TimberReader timber) {
+        this.timber = new TimberPostReader(timber);
+    }
+
+    NameTable<Draft> read(@Nullable List<PostType> types, Spot spot) {
         NameTable<Draft> table = new NameTable<>("post type");
         for (int i = 0; types != null && i < types.size(); i++) {
             Spot at = spot.element(i);
@@ -34,7 +38,7 @@ final class PostTypesReader {
         return table;
     }
 
-    private static Draft draft(PostType type, Spot at) {
+    private Draft draft(PostType type, Spot at) {
         Optional<Post.Stiffness> stiffness = StiffnessReader.read(new StiffnessReader.Said(
                 at.truth("rigid", type.getRigid()),
                 at.text("stiffness", type.getStiffness()),
@@ -45,12 +49,27 @@ final class PostTypesReader {
         Supplier<dev.underprop.engine.plan.PostType.Plate> base =
                 PlateReader.read(type.getBasePlate(), at.member("basePlate"));
         Supplier<dev.underprop.engine.plan.PostType.Tube> tube = TubeReader.read(type.getTube(), at.member("tube"));
+        Supplier<dev.underprop.engine.plan.PostType.Named> named =
+                PropClassReader.read(at.text("propClass", type.getPropClass()));
+        Supplier<? extends dev.underprop.engine.plan.PostType.Shaft> shaft = shaft(type, at);
         Supplier<dev.underprop.engine.plan.PostType.Rating> rating = rating(type.getRating(), at.member("rating"));
         return new Draft(
                 stiffness,
                 EndReader.read(type.getHead(), type.getFoot(), at),
                 () -> new dev.underprop.engine.plan.PostType(
-                        type.getName(), rating.get(), head.get(), base.get(), tube.get()));
+                        type.getName(), rating.get(), head.get(), base.get(), tube.get(), named.get(), shaft.get()));
+    }
+
+    private Supplier<? extends dev.underprop.engine.plan.PostType.Shaft> shaft(PostType type, Spot at) {
+        if (type.getTimber() != null) {
+            if (type.getTube() != null || type.getPropClass() != null || type.getTelescope() != null) {
+                at.member("timber").report(Messages.POST_MADE_TWO_WAYS, "");
+            }
+            return timber.read(type.getTimber(), at.member("timber"));
+        }
+        return type.getTelescope() == null
+                ? dev.underprop.engine.plan.PostType.NoShaft::new
+                : TelescopeReader.read(type.getTelescope(), at.member("telescope"));
     }
 
     private static Supplier<dev.underprop.engine.plan.PostType.Rating> rating(@Nullable Rating rating, Spot at) {

@@ -7,6 +7,8 @@ import dev.underprop.api.model.PostType;
 import dev.underprop.engine.plan.Girder;
 import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Member;
+import dev.underprop.engine.plan.Post;
+import dev.underprop.engine.plan.TimberPost;
 import dev.underprop.engine.standard.Citation;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,6 +51,11 @@ final class Taken {
                 && !plan.circumstances().limits().plumb().stated()) {
             list.add("Posts lean by 1.5 degrees at the most (BS 5975 practice for props; from memory).");
         }
+        if (model.getPostTypes() != null && model.getPostTypes().stream().anyMatch(Taken::hasLoadOffByDefault)) {
+            list.add(
+                    "The load on a tube or a telescopic post whose eccentricity is not stated acts 25 mm off its middle at both"
+                            + " ends (BS 5975 practice for props; from memory).");
+        }
         if (plan.ground() instanceof Ground.Given given) {
             list.add("The allowable bearing pressure holds for the ground, its condition and the founding depth as they"
                     + " are on site (" + given.source() + ").");
@@ -66,7 +73,8 @@ final class Taken {
     }
 
     private static boolean hasLoadOffByDefault(PostType type) {
-        return type.getTube() != null && type.getTube().getEccentricity() == null;
+        return type.getTube() != null && type.getTube().getEccentricity() == null
+                || type.getTelescope() != null && type.getTelescope().getEccentricity() == null;
     }
 
     private static boolean isMeasured(Member member) {
@@ -85,6 +93,13 @@ final class Taken {
         return Stream.concat(grade, section);
     }
 
+    private static Stream<Member> timberPost(Post post) {
+        return post.type() instanceof dev.underprop.engine.plan.PostType type
+                        && type.shaft() instanceof TimberPost timber
+                ? Stream.of(timber.member())
+                : Stream.empty();
+    }
+
     private static Stream<Member> members(dev.underprop.engine.plan.JobPlan plan) {
         return Stream.of(
                         plan.floor().joists().stream().map(dev.underprop.engine.plan.Joist::member),
@@ -92,7 +107,10 @@ final class Taken {
                                 .map(dev.underprop.engine.plan.Bearing::body)
                                 .filter(Girder.class::isInstance)
                                 .map(body -> ((Girder) body).member()),
-                        plan.shores().stream().map(dev.underprop.engine.plan.Shore::beam))
+                        plan.shores().stream().map(dev.underprop.engine.plan.Shore::beam),
+                        plan.shores().stream()
+                                .flatMap(shore -> shore.posts().stream())
+                                .flatMap(Taken::timberPost))
                 .flatMap(stream -> stream);
     }
 }

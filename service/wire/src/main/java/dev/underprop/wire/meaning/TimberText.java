@@ -3,8 +3,9 @@ package dev.underprop.wire.meaning;
 import dev.underprop.api.model.Beam;
 import dev.underprop.api.model.Joist;
 import dev.underprop.api.model.JoistSet;
+import dev.underprop.api.model.TimberPost;
 
-/** What a plan says of the timber of a joist or of a beam's plies. */
+/** What a plan says of the timber of a joist, of a beam's plies or of a post. */
 record TimberText(
         SectionText section,
         Text species,
@@ -67,6 +68,24 @@ record TimberText(
                 at.text("weight", beam.getWeight()),
                 at.text("treatment", beam.getTreatment()),
                 at.truth("incised", beam.getIncised()));
+    }
+
+    static TimberText of(TimberPost post, Spot at) {
+        return new TimberText(
+                new SectionText(
+                        at.text("size", post.getSize()),
+                        at.text("breadth", post.getBreadth()),
+                        at.text("depth", post.getDepth()),
+                        at.text("netBreadth", post.getNetBreadth()),
+                        at.text("netDepth", post.getNetDepth()),
+                        at.text("netBy", post.getNetBy())),
+                at.text("species", post.getSpecies()),
+                at.text("grade", post.getGrade()),
+                at.text("gradeAssumedBy", post.getGradeAssumedBy()),
+                at.text("moisture", post.getMoisture()),
+                at.text("weight", null),
+                at.text("treatment", post.getTreatment()),
+                at.truth("incised", post.getIncised()));
     }
 
     /** Whether anything is said at all. */

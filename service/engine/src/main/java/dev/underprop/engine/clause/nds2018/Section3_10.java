@@ -8,6 +8,7 @@ import dev.underprop.engine.standard.Cited;
 public final class Section3_10 {
 
     private static final Citation STRESS = Citation.remembered("NDS", "2018", "3.10.2");
+    private static final Citation END_GRAIN = Citation.remembered("NDS", "2018", "3.10.1");
     private static final Citation AREA_FACTOR = Citation.read("NDS", "2018", "3.10.4");
 
     private Section3_10() {}
@@ -36,5 +37,16 @@ public final class Section3_10 {
         Admissible.finite(toEnd, "distance to the end");
         boolean increases = length < 6 * Units.INCH && Units.atLeast(toEnd, 3 * Units.INCH);
         return new Cited(increases ? (length + 0.375 * Units.INCH) / length : 1, "Cb", AREA_FACTOR);
+    }
+
+    /**
+     * What end grain bears (Pa): Fc* on a steel plate or strap, 0.75 Fc* where there is none (3.10.1.3).
+     *
+     * @param compressionStar Fc* (Pa), positive
+     * @param onSteel whether a rigid steel plate lies on the end grain
+     */
+    public static Cited endGrain(double compressionStar, boolean onSteel) {
+        double star = Admissible.positive(compressionStar, "Fc*");
+        return new Cited(onSteel ? star : 0.75 * star, "fc", END_GRAIN);
     }
 }

@@ -23,6 +23,21 @@ class SteelTest {
         assertThat(SectionF11.plate(250e6, 0.01).value()).isCloseTo(6250 / 1.67, within(1e-9));
     }
 
+    /** 250 MPa, 30 mm: 1.6·250e6·pi·0.03³/32 is below 250e6·0.03³/6. */
+    @Test
+    void aRoundBarIsNotAllPlastic() {
+        assertThat(SectionF11.round(250e6, 0.03).value()).isCloseTo(1060.2875 / 1.67, within(0.001));
+    }
+
+    /** 0.60·250e6·1e-4/1.50; 250e6·1e-4/1.67; 0.45·400e6; 1.8·250e6·0.02·0.01/2. */
+    @Test
+    void shearCompressionAndBearing() {
+        assertThat(SectionJ4.shear(250e6, 1e-4).value()).isCloseTo(10_000, within(1e-6));
+        assertThat(SectionJ4.compression(250e6, 1e-4).value()).isCloseTo(25_000 / 1.67, within(1e-6));
+        assertThat(SectionJ3.shearStress(400e6).value()).isCloseTo(180e6, within(1e-6));
+        assertThat(SectionJ7.bearing(250e6, 0.02, 0.01).value()).isCloseTo(45_000, within(1e-6));
+    }
+
     /** Fy/Fe is 2.25 at 4.71 root E/Fy, and both branches give 0.39 Fy there. */
     @Test
     void theBranchesOfBucklingMeet() {

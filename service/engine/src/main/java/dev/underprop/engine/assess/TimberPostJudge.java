@@ -1,0 +1,66 @@
+package dev.underprop.engine.assess;
+
+import dev.underprop.engine.check.CheckResult;
+import dev.underprop.engine.check.CheckResult.Finding;
+import dev.underprop.engine.check.Measure;
+import dev.underprop.engine.plan.Member;
+import dev.underprop.engine.plan.PostType;
+import dev.underprop.engine.plan.PostType.Plate;
+import dev.underprop.engine.plan.TimberPost;
+import dev.underprop.engine.standard.Citation;
+
+/** A post of timber: what is declared of it decides whether it can be judged, {@link TimberColumn} works it out. */
+final class TimberPostJudge {
+
+    static final Citation RULE = Citation.remembered(
+            "NDS",
+            "2018",
+            "3.7, 3.10.1, 15.3 and 15.4, pinned ends, load duration of dead load throughout, which is the safe side");
+
+    /** Sizes that miss by less than this are the same (m). */
+    private static final double FIT = 1e-4;
+
+    private TimberPostJudge() {}
+
+    /**
+     * @param height between the pins (m), positive
+     * @param load (N), not negative
+     */
+    static Finding judge(PostType type, TimberPost post, double height, double load) {
+        Member member = post.member();
+        if (member.moisture() == Member.Moisture.UNSTATED) {
+            return new CheckResult.NotChecked("the moisture of the timber post is not stated");
+        }
+        if (TreatmentJudge.judge(member.details().treatment()) instanceof CheckResult.NotChecked unknown) {
+            return new CheckResult.NotChecked("the timber post: " + unknown.reason());
+        }
+        if (post.eccentricity() > 0 && member.plies() > 1) {
+            return new CheckResult.NotChecked("a built-up timber post with its load off the middle is not worked out");
+        }
+        TimberColumn column = new TimberColumn(post, height);
+        String gap = column.gap();
+        if (!gap.isEmpty()) {
+            return new CheckResult.NotChecked(gap);
+        }
+        String refusal = column.refusal();
+        return refusal.isEmpty()
+                ? new CheckResult.Judged(Measure.FORCE, load, Math.min(column.capacity(), ends(type, column)))
+                : new CheckResult.Refused(Measure.FORCE, load, refusal);
+    }
+
+    private static double ends(PostType type, TimberColumn column) {
+        return Math.min(end(type.head(), column), end(type.base(), column));
+    }
+
+    /** A plate counts as steel when its thickness and yield stress are stated. */
+    private static double end(Plate plate, TimberColumn column) {
+        boolean steel = !Double.isNaN(plate.thickness()) && !Double.isNaN(plate.yield());
+        return column.endGrain(plate.along(), plate.across(), steel);
+    }
+
+    /** Whether a plate does not reach beyond the timber, so that nothing bends it. */
+    static boolean covers(TimberPost post, Plate plate) {
+        return plate.along() <= post.member().breadth() + FIT
+                && plate.across() <= post.member().depth() + FIT;
+    }
+}
