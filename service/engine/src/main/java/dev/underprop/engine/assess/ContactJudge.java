@@ -6,9 +6,13 @@ import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
 import dev.underprop.engine.check.TimberCapacity;
 import dev.underprop.engine.clause.nds2018.Section3_10;
+import dev.underprop.engine.pad.PadEccentricity;
+import dev.underprop.engine.pad.PadLoad;
+import dev.underprop.engine.pad.PadStrength;
 import dev.underprop.engine.plan.Bearing;
 import dev.underprop.engine.plan.Fastening;
 import dev.underprop.engine.plan.Girder;
+import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Joist;
 import dev.underprop.engine.plan.Lateral;
 import dev.underprop.engine.plan.Member;
@@ -195,6 +199,7 @@ final class ContactJudge {
                 pressed(c, post, load),
                 BasePlateJudge.rule(post),
                 BasePlateJudge.factored(post) ? run.met().factored() : run.met().greatest());
+        judgePad(c, post, load);
     }
 
     private SidewaysJudge.Demand sideways(int c, double load) {
@@ -216,9 +221,7 @@ final class ContactJudge {
     }
 
     private Finding pressed(int c, Post post, double load) {
-        Peaks factored = run.met().factored();
-        double factoredLoad = factored.met(c) ? Math.max(0, factored.value(c)) : Double.NaN;
-        return BasePlateJudge.judge(post, material(post), load, factoredLoad);
+        return BasePlateJudge.judge(post, material(post), load, factored(c));
     }
 
     private Citation padCitation() {
@@ -226,9 +229,41 @@ final class ContactJudge {
     }
 
     private static BasePlateJudge.Material material(Post post) {
-        return post.footing() instanceof Pad pad && pad.make() instanceof Pad.Cast cast
-                ? new BasePlateJudge.Material(cast.strength(), Double.NaN)
-                : BasePlateJudge.Material.UNSTATED;
+        if (!(post.footing() instanceof Pad pad)) {
+            return BasePlateJudge.Material.UNSTATED;
+        }
+        boolean solid = pad.make() instanceof Pad.Stack crib && crib.solid();
+        double bearing = solid ? ((Pad.Stack) pad.make()).bearing() : Double.NaN;
+        return new BasePlateJudge.Material(pad.make().strength(), bearing);
+    }
+
+    private void judgePad(int c, Post post, double load) {
+        Ground ground = run.plan().ground();
+        PadLoad demand = new PadLoad(load, factored(c), lean());
+        add(
+                CheckId.PAD_STRENGTH,
+                c,
+                PadStrength.judge(post, ground, demand),
+                PadStrength.citation(post),
+                PadStrength.factored(post) ? run.met().factored() : run.met().greatest());
+        add(
+                CheckId.PAD_ECCENTRICITY,
+                c,
+                PadEccentricity.judge(post, ground, demand),
+                PadEccentricity.citation(),
+                run.met().greatest());
+    }
+
+    /** Greatest load of the strength combinations (N), NaN where they were not solved. */
+    private double factored(int c) {
+        Peaks factored = run.met().factored();
+        return factored.met(c) ? Math.max(0, factored.value(c)) : Double.NaN;
+    }
+
+    /** What a post pushes sideways on its pad over its load; known sideways forces go into what holds the floor. */
+    private double lean() {
+        double plumb = run.plan().circumstances().limits().plumb().lean();
+        return Math.max(SidewaysJudge.NOTIONAL, StrictMath.tan(plumb));
     }
 
     private Finding contact(int c, Post post) {
