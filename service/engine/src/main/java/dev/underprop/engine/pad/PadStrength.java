@@ -79,7 +79,7 @@ public final class PadStrength {
     private static String missing(Pad pad) {
         return switch (pad.kind()) {
             case CONCRETE ->
-                "whether pad " + pad.name() + " is cast in place or a block is not stated (make), nor a rating given";
+                "whether pad " + pad.name() + " is cast in place, a solid or a hollow block is not stated (make)";
             case TIMBER -> "no rating with its source is given for the timber mat " + pad.name();
             case STEEL -> "neither yield stress nor a rating with its source is given for pad " + pad.name();
             case SLAB -> "how the thickness of slab " + pad.name() + " was measured is not stated (thicknessMeasured)";

@@ -1,6 +1,9 @@
 package dev.underprop.wire.meaning;
 
 import dev.underprop.api.model.Pad;
+import dev.underprop.engine.plan.Pad.Anywhere;
+import dev.underprop.engine.plan.Pad.Make;
+import dev.underprop.engine.plan.Pad.Within;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -31,8 +34,8 @@ final class PadsReader {
         double along = at.text("along", pad.getAlong()).quantity(Range.THICKNESS);
         double across = at.text("across", pad.getAcross()).quantity(Range.THICKNESS);
         double thickness = at.text("thickness", pad.getThickness()).quantity(Range.THICKNESS);
-        Text strengthText = at.text("strength", pad.getStrength());
-        double strength = strengthText.quantityOr(Range.STRENGTH, 0);
+        Supplier<Make> make = PadMakeReader.read(pad, kind.orElse(""), at);
+        double centring = at.text("centring", pad.getCentring()).quantityOr(Range.CENTRING, Double.NaN);
         Text unitWeight = at.text("unitWeight", pad.getUnitWeight());
         double stated = unitWeight.quantityOr(Range.UNIT_WEIGHT, 0);
         return () -> new dev.underprop.engine.plan.Pad(
@@ -42,9 +45,8 @@ final class PadsReader {
                 across,
                 thickness,
                 weight(kind.orElseThrow(), unitWeight.given(), stated),
-                strengthText.given()
-                        ? new dev.underprop.engine.plan.Pad.Cast(strength)
-                        : new dev.underprop.engine.plan.Pad.Unmade());
+                make.get(),
+                Double.isNaN(centring) ? new Anywhere() : new Within(centring));
     }
 
     private static dev.underprop.engine.plan.Pad.Weight weight(String kind, boolean given, double stated) {
