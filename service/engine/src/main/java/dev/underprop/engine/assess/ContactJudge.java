@@ -8,6 +8,7 @@ import dev.underprop.engine.check.TimberCapacity;
 import dev.underprop.engine.clause.nds2018.Section3_10;
 import dev.underprop.engine.pad.PadEccentricity;
 import dev.underprop.engine.pad.PadLoad;
+import dev.underprop.engine.pad.PadSettlement;
 import dev.underprop.engine.pad.PadStrength;
 import dev.underprop.engine.plan.Bearing;
 import dev.underprop.engine.plan.Fastening;
@@ -199,7 +200,7 @@ final class ContactJudge {
                 pressed(c, post, load),
                 BasePlateJudge.rule(post),
                 BasePlateJudge.factored(post) ? run.met().factored() : run.met().greatest());
-        judgePad(c, post, load);
+        judgePad(c, head, load);
     }
 
     private SidewaysJudge.Demand sideways(int c, double load) {
@@ -237,7 +238,8 @@ final class ContactJudge {
         return new BasePlateJudge.Material(pad.make().strength(), bearing);
     }
 
-    private void judgePad(int c, Post post, double load) {
+    private void judgePad(int c, ContactPlace.OnPost head, double load) {
+        Post post = run.plan().shores().get(head.shore()).posts().get(head.post());
         Ground ground = run.plan().ground();
         PadLoad demand = new PadLoad(load, factored(c), lean());
         add(
@@ -252,6 +254,36 @@ final class ContactJudge {
                 PadEccentricity.judge(post, ground, demand),
                 PadEccentricity.citation(),
                 run.met().greatest());
+        add(
+                CheckId.PAD_SETTLEMENT,
+                c,
+                settlement(c, head),
+                PadSettlement.citation(ground),
+                run.met().greatest());
+    }
+
+    private Finding settlement(int c, ContactPlace.OnPost head) {
+        List<PadSettlement.Loaded> others = new ArrayList<>();
+        for (int other = 0; other < run.frame().places().size(); other++) {
+            if (other != c
+                    && run.frame().places().get(other) instanceof ContactPlace.OnPost near
+                    && near.shore() == head.shore()) {
+                others.add(loaded(other, near));
+            }
+        }
+        return PadSettlement.judge(
+                loaded(c, head),
+                others,
+                run.plan().ground(),
+                run.plan().circumstances().limits().settlement());
+    }
+
+    private PadSettlement.Loaded loaded(int c, ContactPlace.OnPost head) {
+        Post post = run.plan().shores().get(head.shore()).posts().get(head.post());
+        double least =
+                run.met().everOpen(c) ? 0 : Math.max(0, -run.met().least().value(c));
+        return new PadSettlement.Loaded(
+                post, least, Math.max(0, run.met().greatest().value(c)));
     }
 
     /** Greatest load of the strength combinations (N), NaN where they were not solved. */
