@@ -67,7 +67,14 @@ class DeclaredTest {
                 ", thickness: 1/2 in, yieldStress: 36000 psi, round: 3 in|post-plates",
                 ", sideways: 400 lb|post-sideways",
                 ", strength: 3000 psi|base-plate-bearing",
-                "ground: { table: ibc-1806.2, class: silty sand, foundingDepth: 12 in, condition: undisturbed }|pad-soil-bearing",
+                "make: cast, |pad-strength",
+                ", strength: 3000 psi|pad-strength",
+                ", centring: 3/4 in|pad-strength",
+                ", centring: 3/4 in|pad-eccentricity",
+                "limits: { settlement: 1/4 in, settlementSlope: 0.002, settlementCriterion: \"plaster must not crack, agreed on site\" }|pad-settlement",
+                "ground: { table: ibc-1806.2, class: silty sand, foundingDepth: 12 in, condition: undisturbed, subgrade: { soft: 150 pci, stiff: 300 pci, source: plate test on site } }|pad-soil-bearing",
+                "ground: { table: ibc-1806.2, class: silty sand, foundingDepth: 12 in, condition: undisturbed, subgrade: { soft: 150 pci, stiff: 300 pci, source: plate test on site } }|pad-eccentricity",
+                "ground: { table: ibc-1806.2, class: silty sand, foundingDepth: 12 in, condition: undisturbed, subgrade: { soft: 150 pci, stiff: 300 pci, source: plate test on site } }|pad-settlement",
                 ", condition: undisturbed|pad-soil-bearing"
             })
     void eachDeclarationTakenOutIsMissed(String declaration, String check) {

@@ -114,15 +114,16 @@ final class Wording {
             case SEAT_STRENGTH -> "Have what the joists rest on judged by an engineer.";
             case BASE_PLATE_BEARING ->
                 "Take a larger base plate, a larger or stronger pad, or set posts closer together.";
-            case PAD_ECCENTRICITY -> "Centre each post on its pad.";
+            case PAD_ECCENTRICITY -> "Centre each post on its pad and stand it plumb, or take a larger pad.";
             case TIMBER_SERVICE -> "State whether the timber stays dry.";
             case TIMBER_TREATMENT -> "State whether the timber is treated and incised.";
             case BEAM_PLY_FASTENING -> "Have the fastening of the plies designed.";
             case BEAM_ROLL_RESTRAINT -> "Hold the beam against rolling at every post.";
             case POST_SIDEWAYS -> "Fasten head and foot by something of known strength, and keep the post plumb.";
             case POST_PLATES -> "Take thicker plates, or set posts closer together.";
-            case PAD_STRENGTH -> "Have the pad judged by an engineer.";
-            case PAD_SETTLEMENT -> "Have the settlement judged by an engineer.";
+            case PAD_STRENGTH ->
+                "Take a thicker or stronger pad, a larger base plate, or set posts closer together; never a hollow block.";
+            case PAD_SETTLEMENT -> "Take larger pads or firmer ground, or have the settlement judged by an engineer.";
             case GIRDER_BENDING, GIRDER_SHEAR, GIRDER_DEFLECTION_LIVE, GIRDER_DEFLECTION_TOTAL ->
                 "Put a post under the girder, or take its load onto a shore.";
             case GIRDER_BEARING_AT_PIER -> "Give the girder a longer seat on its pier.";

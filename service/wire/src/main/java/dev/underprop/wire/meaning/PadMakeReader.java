@@ -71,7 +71,7 @@ final class PadMakeReader {
         own(stands, slab);
         boolean stock = concrete ? !make.equals(CAST) : !slab && !kind.equals("crib");
         own(rating, stock);
-        own(source, stock);
+        own(source, stock || rating.given());
         if (cribbed && !kind.equals("crib")) {
             crib.report(Messages.PAD_FOREIGN, "", "crib");
         }
@@ -79,7 +79,7 @@ final class PadMakeReader {
             Text missing = rating.given() ? source : rating;
             missing.spot().report(Messages.PAD_RATING_INCOMPLETE, "", missing.name());
         }
-        if (rating.given() && yield.given()) {
+        if (kind.equals("steel") && rating.given() && yield.given()) {
             rating.spot().report(Messages.PAD_TWO_WAYS, rating.value());
         }
     }
