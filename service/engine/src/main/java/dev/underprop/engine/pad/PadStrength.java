@@ -23,6 +23,9 @@ public final class PadStrength {
     private static final Citation NONE =
             Citation.remembered("common practice, no source", "", "a pad is judged by what it is made of");
 
+    /** Plates that miss by less than this fit (m). */
+    private static final double FIT = 1e-4;
+
     private PadStrength() {}
 
     /** Judges the pad of one post. */
@@ -41,6 +44,9 @@ public final class PadStrength {
         }
         if (!(post.type() instanceof PostType type)) {
             return new CheckResult.NotChecked("no post type is named, so the base plate is not known");
+        }
+        if (type.base().along() > pad.along() + FIT || type.base().across() > pad.across() + FIT) {
+            return new CheckResult.NotChecked("the base plate reaches beyond its pad");
         }
         return pad.make() instanceof Pad.SlabPart slab
                 ? SlabPad.judge(pad, slab, ground, type.base(), load.factored())

@@ -80,6 +80,8 @@ class PadStrengthTest {
         assertThat(reason(PadStrength.judge(
                         post(0, new Post.NoType(), cast(20e6, MIDDLE)), Under.FIRM, new PadLoad(1, 1, 0))))
                 .contains("no post type");
+        Pad small = new Pad("small", Kind.CONCRETE, 0.19, 0.4, 0.25, Under.HEAVY, new Pad.Cast(20e6), MIDDLE);
+        assertThat(reason(judge(small, 1, 1000, 0))).contains("beyond its pad");
         assertThat(reason(PadStrength.judge(post(new Post.NoPad()), Under.FIRM, new PadLoad(1, 1, 0))))
                 .contains("no pad");
     }
