@@ -41,7 +41,7 @@ class PadChecksTest {
 
     private static CheckResult check(CheckId id, Pad.Centring centring, Limits.Settlement settlement) {
         Pad pad = new Pad(
-                "pad", Pad.Kind.CONCRETE, 0.6, 0.4, 0.25, new Pad.Known(24_000, true), new Pad.Cast(20e6), centring);
+                "pad", Pad.Kind.CONCRETE, 0.6, 1, 0.25, new Pad.Known(24_000, true), new Pad.Cast(20e6), centring);
         JobPlan plan = Simple.beam(
                 Plans.twoByTen(3, 0),
                 2,
