@@ -233,9 +233,7 @@ final class ContactJudge {
         if (!(post.footing() instanceof Pad pad)) {
             return BasePlateJudge.Material.UNSTATED;
         }
-        boolean solid = pad.make() instanceof Pad.Stack crib && crib.solid();
-        double bearing = solid ? ((Pad.Stack) pad.make()).bearing() : Double.NaN;
-        return new BasePlateJudge.Material(pad.make().strength(), bearing);
+        return new BasePlateJudge.Material(pad.make().strength(), PadStrength.acrossGrain(post));
     }
 
     private void judgePad(int c, ContactPlace.OnPost head, double load) {

@@ -61,6 +61,9 @@ public final class PadStrength {
         if (pad.make() instanceof Pad.Stack crib) {
             return CribPad.judge(pad, crib, load.greatest(), off);
         }
+        if (pad.make() instanceof Pad.Mat mat) {
+            return MatPad.judge(pad, mat, base, load.greatest(), off);
+        }
         return pad.make() instanceof Pad.Plate plate
                 ? SteelPad.judge(pad, plate.yield(), base, load.greatest(), off)
                 : CastPad.judge(pad, pad.make().strength(), base, load.factored(), off);
@@ -86,7 +89,7 @@ public final class PadStrength {
         return switch (pad.kind()) {
             case CONCRETE ->
                 "whether pad " + pad.name() + " is cast in place, a solid or a hollow block is not stated (make)";
-            case TIMBER -> "no rating with its source is given for the timber mat " + pad.name();
+            case TIMBER -> "neither the timbers of mat " + pad.name() + " (mat) nor a rating with its source are given";
             case STEEL -> "neither yield stress nor a rating with its source is given for pad " + pad.name();
             case SLAB -> "how the thickness of slab " + pad.name() + " was measured is not stated (thicknessMeasured)";
             case CRIB -> "the timbers of crib " + pad.name() + " are not described (crib)";
@@ -108,6 +111,9 @@ public final class PadStrength {
         if (make instanceof Pad.Stack) {
             return CribPad.RULE;
         }
+        if (make instanceof Pad.Mat) {
+            return MatPad.RULE;
+        }
         return make instanceof Pad.Plate ? STEEL : make instanceof Pad.Rated ? RATED : NONE;
     }
 
@@ -115,5 +121,16 @@ public final class PadStrength {
     public static boolean factored(Post post) {
         return post.footing() instanceof Pad pad
                 && (pad.make() instanceof Pad.Cast || pad.make() instanceof Pad.SlabPart);
+    }
+
+    /** What the timber under the base plate bears across the grain (Pa), NaN where it is not known or there is none. */
+    public static double acrossGrain(Post post) {
+        if (!(post.footing() instanceof Pad pad) || !(post.type() instanceof PostType type)) {
+            return Double.NaN;
+        }
+        if (pad.make() instanceof Pad.Stack crib) {
+            return crib.solid() ? crib.bearing() : Double.NaN;
+        }
+        return pad.make() instanceof Pad.Mat mat ? MatPad.bearing(pad, mat, type.base()) : Double.NaN;
     }
 }

@@ -144,6 +144,23 @@ public record Pad(
     }
 
     /**
+     * A timber mat: sleepers side by side without gaps on the ground, all timbers of one kind and laid flat. Bearers side by side
+     * across them, under the middle, may bring the load of the post to all of them.
+     *
+     * @param timber section and timber of one sleeper
+     * @param sleepers number, at least 1
+     * @param bearers number, 0 where the post stands on the sleepers
+     * @param alongX whether the sleepers run in x
+     */
+    public record Mat(Member timber, int sleepers, int bearers, boolean alongX) implements Make {
+        public Mat {
+            if (sleepers < 1 || bearers < 0) {
+                throw new IllegalArgumentException("a mat has at least one sleeper");
+            }
+        }
+    }
+
+    /**
      * A crib of equal square timbers, laid crosswise layer on layer.
      *
      * @param members timbers in a layer, at least 2

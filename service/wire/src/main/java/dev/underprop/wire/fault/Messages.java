@@ -215,7 +215,9 @@ public enum Messages {
     PAD_FOREIGN("A pad of this kind and make has no {0}.", "Take {0} out, or look at kind and make."),
     PAD_RATING_INCOMPLETE(
             "The rating of the pad is described by half: {0} is missing.", "Give rating and ratingSource, or neither."),
-    PAD_TWO_WAYS("The strength of the pad is described in two ways.", "Give yieldStress, or rating and ratingSource."),
+    PAD_TWO_WAYS(
+            "The strength of the pad is described in two ways.",
+            "Give yieldStress or mat, or rating and ratingSource."),
 
     // Meaning: ground
     GROUND_TWO_WAYS("The ground is described in two ways.", "Give table and class, or allowable and source."),

@@ -1,7 +1,9 @@
 package dev.underprop.wire.meaning;
 
 import dev.underprop.api.model.Crib;
+import dev.underprop.api.model.Mat;
 import dev.underprop.api.model.Pad;
+import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.Pad.Block;
 import dev.underprop.engine.plan.Pad.Cast;
 import dev.underprop.engine.plan.Pad.Make;
@@ -14,6 +16,7 @@ import dev.underprop.engine.plan.Pad.Unmade;
 import dev.underprop.wire.fault.Messages;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -34,6 +37,7 @@ final class PadMakeReader {
     private final Text measured;
     private final Text stands;
     private final Spot crib;
+    private final Spot mat;
 
     private PadMakeReader(Pad pad, String kind, Spot at) {
         this.kind = kind;
@@ -46,6 +50,7 @@ final class PadMakeReader {
         this.measured = at.text("thicknessMeasured", pad.getThicknessMeasured());
         this.stands = at.text("stands", pad.getStands());
         this.crib = at.member("crib");
+        this.mat = at.member("mat");
     }
 
     /**
@@ -53,15 +58,15 @@ final class PadMakeReader {
      *
      * @param kind of the pad, empty where a fault was reported of it
      */
-    static Supplier<Make> read(Pad pad, String kind, Spot at) {
+    static Supplier<Make> read(Pad pad, String kind, TimberReader timber, Spot at) {
         PadMakeReader reader = new PadMakeReader(pad, kind, at);
         if (!kind.isEmpty()) {
-            reader.reportForeign(pad.getCrib() != null);
+            reader.reportForeign(pad.getMat() != null, pad.getCrib() != null);
         }
-        return reader.read(pad.getCrib());
+        return reader.read(reader.mat(pad.getMat(), timber), pad.getCrib());
     }
 
-    private void reportForeign(boolean cribbed) {
+    private void reportForeign(boolean matted, boolean cribbed) {
         boolean concrete = kind.equals("concrete");
         boolean slab = kind.equals("slab");
         own(made, concrete);
@@ -75,11 +80,15 @@ final class PadMakeReader {
         if (cribbed && !kind.equals("crib")) {
             crib.report(Messages.PAD_FOREIGN, "", "crib");
         }
+        if (matted && !kind.equals("timber")) {
+            mat.report(Messages.PAD_FOREIGN, "", "mat");
+        }
         if (rating.given() != source.given()) {
             Text missing = rating.given() ? source : rating;
             missing.spot().report(Messages.PAD_RATING_INCOMPLETE, "", missing.name());
         }
-        if (kind.equals("steel") && rating.given() && yield.given()) {
+        boolean own = kind.equals("steel") && yield.given() || kind.equals("timber") && matted;
+        if (rating.given() && own) {
             rating.spot().report(Messages.PAD_TWO_WAYS, rating.value());
         }
     }
@@ -90,7 +99,7 @@ final class PadMakeReader {
         }
     }
 
-    private Supplier<Make> read(@Nullable Crib crib) {
+    private Supplier<Make> read(Supplier<Make> sleepers, @Nullable Crib crib) {
         double f = strength.quantityOr(Range.STRENGTH, Double.NaN);
         double load = rating.quantityOr(Range.CAPACITY, Double.NaN);
         double fy = yield.quantityOr(Range.YIELD, Double.NaN);
@@ -103,7 +112,7 @@ final class PadMakeReader {
             case "slab" -> () -> new SlabPart(f, how, where);
             case "crib" -> stack;
             case "steel" -> () -> yield.given() ? new Plate(fy) : stock(load, rated);
-            default -> () -> stock(load, rated);
+            default -> () -> rated ? stock(load, true) : sleepers.get();
         };
     }
 
@@ -139,5 +148,20 @@ final class PadMakeReader {
         boolean said = who.said();
         boolean solid = Boolean.TRUE.equals(given.getSolidEnds());
         return () -> said ? new Stack(given.getTimbers(), width, bearing, who.value(), solid) : new Unmade();
+    }
+
+    private Supplier<Make> mat(@Nullable Mat given, TimberReader timber) {
+        if (given == null) {
+            return Unmade::new;
+        }
+        Optional<String> run = mat.text("run", given.getRun()).choice(List.of("along", "across"));
+        Optional<Member> one = timber.read(TimberText.of(given, mat), 1);
+        Integer count = given.getBearers();
+        int bearers = count == null ? 0 : count;
+        return () -> new dev.underprop.engine.plan.Pad.Mat(
+                one.orElseThrow(),
+                given.getSleepers(),
+                bearers,
+                run.orElseThrow().equals("along"));
     }
 }

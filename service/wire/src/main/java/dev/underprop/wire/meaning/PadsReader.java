@@ -20,21 +20,22 @@ final class PadsReader {
 
     private PadsReader() {}
 
-    static NameTable<Supplier<dev.underprop.engine.plan.Pad>> read(@Nullable List<Pad> pads, Spot spot) {
+    static NameTable<Supplier<dev.underprop.engine.plan.Pad>> read(
+            @Nullable List<Pad> pads, TimberReader timber, Spot spot) {
         NameTable<Supplier<dev.underprop.engine.plan.Pad>> table = new NameTable<>("pad");
         for (int i = 0; pads != null && i < pads.size(); i++) {
             Spot at = spot.element(i);
-            table.add(pads.get(i).getName(), draft(pads.get(i), at), at.member("name"));
+            table.add(pads.get(i).getName(), draft(pads.get(i), timber, at), at.member("name"));
         }
         return table;
     }
 
-    private static Supplier<dev.underprop.engine.plan.Pad> draft(Pad pad, Spot at) {
+    private static Supplier<dev.underprop.engine.plan.Pad> draft(Pad pad, TimberReader timber, Spot at) {
         Optional<String> kind = at.text("kind", pad.getKind()).choice(KINDS);
         double along = at.text("along", pad.getAlong()).quantity(Range.THICKNESS);
         double across = at.text("across", pad.getAcross()).quantity(Range.THICKNESS);
         double thickness = at.text("thickness", pad.getThickness()).quantity(Range.THICKNESS);
-        Supplier<Make> make = PadMakeReader.read(pad, kind.orElse(""), at);
+        Supplier<Make> make = PadMakeReader.read(pad, kind.orElse(""), timber, at);
         double centring = at.text("centring", pad.getCentring()).quantityOr(Range.CENTRING, Double.NaN);
         Text unitWeight = at.text("unitWeight", pad.getUnitWeight());
         double stated = unitWeight.quantityOr(Range.UNIT_WEIGHT, 0);

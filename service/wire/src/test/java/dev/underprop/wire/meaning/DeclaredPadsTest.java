@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.underprop.engine.plan.Ground;
+import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Pad.Block;
 import dev.underprop.engine.plan.Pad.Cast;
@@ -61,6 +62,15 @@ class DeclaredPadsTest {
         assertThat(stack.timber()).isCloseTo(0.1397, within(1e-12));
         assertThat(stack.bearing()).isCloseTo(400 * PSI, EXACT);
         assertThat(stack.solid()).isTrue();
+        Pad.Mat sleepers = (Pad.Mat) make("sleepers");
+        assertThat(sleepers.sleepers()).isEqualTo(3);
+        assertThat(sleepers.bearers()).isEqualTo(1);
+        assertThat(sleepers.alongX()).isTrue();
+        assertThat(sleepers.timber().ply().breadth()).isCloseTo(2.5 * 0.0254, within(1e-12));
+        assertThat(sleepers.timber().ply().depth()).isCloseTo(11.25 * 0.0254, within(1e-12));
+        assertThat(sleepers.timber().details().treatment()).isEqualTo(Member.Treated.INCISED);
+        assertThat(sleepers.timber().details().origin())
+                .isEqualTo(new Member.Assumed("the carpenter, by the look of it"));
         assertThat(((Rated) make("mat")).load()).isCloseTo(9000 * POUND, EXACT);
     }
 
