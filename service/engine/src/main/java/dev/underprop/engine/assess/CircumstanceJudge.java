@@ -100,7 +100,11 @@ final class CircumstanceJudge {
         return Stream.of(
                         plan.floor().joists().stream().map(Joist::member),
                         plan.shores().stream().map(Shore::beam),
-                        plan.girders().stream().map(Girder::member))
+                        plan.girders().stream().map(Girder::member),
+                        pads(plan)
+                                .map(Pad::make)
+                                .filter(Pad.Mat.class::isInstance)
+                                .map(mat -> ((Pad.Mat) mat).timber()))
                 .flatMap(s -> s);
     }
 
