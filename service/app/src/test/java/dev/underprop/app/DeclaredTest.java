@@ -75,6 +75,15 @@ class DeclaredTest {
                 "ground: { table: ibc-1806.2, class: silty sand, foundingDepth: 12 in, condition: undisturbed, subgrade: { soft: 150 pci, stiff: 300 pci, source: plate test on site } }|pad-soil-bearing",
                 "ground: { table: ibc-1806.2, class: silty sand, foundingDepth: 12 in, condition: undisturbed, subgrade: { soft: 150 pci, stiff: 300 pci, source: plate test on site } }|pad-eccentricity",
                 "ground: { table: ibc-1806.2, class: silty sand, foundingDepth: 12 in, condition: undisturbed, subgrade: { soft: 150 pci, stiff: 300 pci, source: plate test on site } }|pad-settlement",
+                "roll: { by: \"blocked at every post\" }|beam-roll-restraint",
+                "nails: { diameter: 0.131 in, length: 3 in, rows: 2, spacing: 12 in, staggered: true, bothFaces: true, everyPly: true, atEnds: 3 }|beam-ply-fastening",
+                "whole: true|beam-ply-fastening",
+                ", pressure: 405 psi|seat-strength",
+                ", seat: { surface: wood, pressure: 405 psi, by: \"sill looked at, hem-fir by its stamp\" }|seat-strength",
+                ", seat: { surface: wood, pressure: 405 psi, by: \"sill looked at, hem-fir by its stamp\" }|seat-length",
+                ", seat: { by: \"pocket of the ledger, listed\", load: 900 lb }|seat-strength",
+                "- { question: decay or notches, answer: \"no\" }|joist-notch",
+                "- { question: long duration, answer: \"no\" }|beam-deflection-long-term",
                 ", condition: undisturbed|pad-soil-bearing"
             })
     void eachDeclarationTakenOutIsMissed(String declaration, String check) {

@@ -18,7 +18,7 @@ final class Assumptions {
     static List<String> of(JobPlan plan, PostBounds bounds) {
         List<String> list = new ArrayList<>();
         list.add("Each situation is solved twice: with the shores set snug under the floor as found, and as if they had"
-                + " been there before any load; the worse counts. Nothing creeps, and no contact rubs.");
+                + " been there before any load; the worse counts. Creep moves no load, and no contact rubs.");
         Limits limits = plan.circumstances().limits();
         if (!limits.fitUp().stated() && !plan.shores().isEmpty()) {
             list.add(
@@ -35,10 +35,11 @@ final class Assumptions {
         list.addAll(bounds.said());
         list.add("The floor deck is fastened along the top edge of every joist and holds it sideways; bottom edges are"
                 + " held only where a joist is fastened down.");
-        list.add("Shore beams are taken as held against rolling over at each post; their plies share the load equally,"
-                + " and hold each other sideways in nothing.");
+        list.add("Shore beams are taken as held against rolling over at each post, and their plies as sharing the load"
+                + " equally, which are checks of their own; they hold each other sideways in nothing.");
         list.add(
-                "Pads are centred under their posts but for the centring that the plan states; the weight of the posts is left out.");
+                "Pads are centred under their posts but for the centring that the plan states; the weight of the posts is left"
+                        + " out.");
         list.add("Deflection is measured between the places that hold a member, not counting how far those go down.");
         list.add(
                 "Timber of which the plan does not say otherwise is untreated or not incised; all stands on edge and stays below 100 degrees Fahrenheit.");

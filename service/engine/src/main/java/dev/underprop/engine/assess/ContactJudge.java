@@ -14,6 +14,7 @@ import dev.underprop.engine.plan.Bearing;
 import dev.underprop.engine.plan.Fastening;
 import dev.underprop.engine.plan.Girder;
 import dev.underprop.engine.plan.Ground;
+import dev.underprop.engine.plan.Intake;
 import dev.underprop.engine.plan.Joist;
 import dev.underprop.engine.plan.Lateral;
 import dev.underprop.engine.plan.Member;
@@ -81,6 +82,13 @@ final class ContactJudge {
                 stress(c, area, weaker),
                 BEARING,
                 run.met().greatest());
+        double load = Math.max(0, run.met().greatest().value(c));
+        seat(c, SeatJudge.strength(bearing, load, area), SeatJudge.length(bearing, length));
+        if (NotchJudge.endsOn(bearing, joist)) {
+            Intake.Answer decay = run.plan().circumstances().intake().to(Intake.Question.DECAY);
+            Finding notch = NotchJudge.judge(joist, decay.reply(), load);
+            add(CheckId.JOIST_NOTCH, c, notch, NotchJudge.RULE, run.met().greatest());
+        }
         // What is tied down is not raised clear: it pulls on its ties, and that is judged.
         boolean clear =
                 run.situation().clear().contains(seat.bearing()) && bearing.fastening() instanceof Fastening.Loose;
@@ -101,7 +109,15 @@ final class ContactJudge {
         double area = along * girder.member().breadth();
         Finding pressed = stress(c, area, bearing(girder.member()) * factor);
         add(CheckId.GIRDER_BEARING_AT_PIER, c, pressed, BEARING, run.met().greatest());
+        double load = Math.max(0, run.met().greatest().value(c));
+        seat(c, SeatJudge.strength(pier.seat(), load, area), SeatJudge.length(pier.seat(), along));
         add(CheckId.BEARING_UPLIFT, c, pierUplift(c, pier), STATICS, run.met().lift());
+    }
+
+    private void seat(int c, Finding strength, Finding length) {
+        add(CheckId.SEAT_STRENGTH, c, strength, SeatJudge.STRENGTH, run.met().greatest());
+        String place = run.names().contact(run.frame().places().get(c));
+        results.add(new CheckResult(CheckId.SEAT_LENGTH, place, length, new CheckResult.NoCase(), SeatJudge.LENGTH));
     }
 
     private Finding pierUplift(int c, Girder.Pier pier) {
@@ -188,6 +204,8 @@ final class ContactJudge {
                 PlateJudge.judge(shore, post, load),
                 PlateJudge.RULE,
                 run.met().greatest());
+        Finding roll = RollJudge.judge(shore, load);
+        add(CheckId.BEAM_ROLL_RESTRAINT, c, roll, RollJudge.RULE, run.met().greatest());
         add(
                 CheckId.POST_SIDEWAYS,
                 c,

@@ -5,9 +5,11 @@ import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
 import dev.underprop.engine.clause.ibc2021.Section1604;
+import dev.underprop.engine.clause.irc2021.GirderNail;
 import dev.underprop.engine.clause.nds2018.Section3_4;
 import dev.underprop.engine.clause.nds2018.Section4_3;
 import dev.underprop.engine.plan.Member;
+import dev.underprop.engine.plan.Shore;
 import dev.underprop.engine.standard.Citation;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,6 +51,10 @@ final class MemberJudge {
             add(ids.live, m, MemberRun.LIVE_CHECK, Measure.DEFLECTION, LIVE);
             addMoisture(m, member(m));
             addTreatment(m, member(m));
+            if (ids == Ids.BEAM) {
+                addPlies(m, run.plan().shores().get(m - joists));
+                add(CheckId.BEAM_DEFLECTION_LONG_TERM, m, creep(m), MemberRun.TOTAL_CHECK, CreepJudge.RULE);
+            }
         }
         return results;
     }
@@ -85,7 +91,8 @@ final class MemberJudge {
 
     private void add(CheckId id, int m, Finding finding, int check, Citation citation) {
         Peaks checks = run.members().get(m).checks();
-        CheckResult.Where where = finding instanceof CheckResult.NotChecked || !checks.met(check)
+        boolean compared = !(finding instanceof CheckResult.NotChecked || finding instanceof CheckResult.NotApplicable);
+        CheckResult.Where where = !compared || !checks.met(check)
                 ? new CheckResult.NoCase()
                 : run.occurrences().where(checks.caseOf(check), checks.at(check));
         results.add(new CheckResult(id, run.names().member(m), finding, where, citation));
@@ -109,6 +116,31 @@ final class MemberJudge {
                 TreatmentJudge.judge(member.details().treatment()),
                 new CheckResult.NoCase(),
                 TREATMENT));
+    }
+
+    private Finding creep(int m) {
+        Finding total = judged(
+                run.members().get(m).checks(), MemberRun.TOTAL_CHECK, Measure.DEFLECTION, "no deflection arises");
+        return total instanceof CheckResult.Judged judged ? new CreepJudge(run).judge(m, judged) : total;
+    }
+
+    private void addPlies(int m, Shore shore) {
+        Peaks checks = run.members().get(m).checks();
+        List<CheckResult.Judged> asOne = new ArrayList<>();
+        for (int check :
+                new int[] {MemberRun.BENDING_CHECK, MemberRun.SHEAR_CHECK, MemberRun.TOTAL_CHECK, MemberRun.LIVE_CHECK
+                }) {
+            Measure measure = check < MemberRun.TOTAL_CHECK ? Measure.STRESS : Measure.DEFLECTION;
+            if (checks.met(check) && checks.demand(check) > 0) {
+                asOne.add(new CheckResult.Judged(measure, checks.demand(check), checks.capacity(check)));
+            }
+        }
+        results.add(new CheckResult(
+                CheckId.BEAM_PLY_FASTENING,
+                run.names().member(m),
+                PlyJudge.judge(shore, run.plan().floor().joists(), asOne),
+                new CheckResult.NoCase(),
+                GirderNail.RULE));
     }
 
     private void addMoisture(int m, Member member) {

@@ -45,53 +45,45 @@ final class MemberRun {
     }
 
     /**
-     * How far a row goes: bounds that can be added to those of another row.
+     * How far a case goes: bounds to which those of a change can be added.
      *
      * @param sagging greatest sagging moment (N·m)
      * @param hogging greatest hogging moment (N·m)
      * @param shear greatest shear (N)
-     * @param deflection bound on the deflection as part of its span
      */
-    record Reach(double sagging, double hogging, double shear, double deflection) {
-        static final Reach NOTHING = new Reach(0, 0, 0, 0);
+    record Reach(double sagging, double hogging, double shear) {
+        static final Reach NOTHING = new Reach(0, 0, 0);
     }
 
-    /** Reach of a row that is no case of its own. */
-    Reach reachOf(double[] row) {
-        all.view(row);
-        all.scan();
-        return reachHere();
-    }
-
-    private Reach reachHere() {
-        return new Reach(all.sagging(), all.hogging(), all.shear(), all.deflectionBound());
-    }
-
-    /** Reach of the last case taken. */
+    /** Reach of the last case taken whole. */
     Reach reach() {
         return reach;
     }
 
-    /**
-     * Whether a case with more added to it could be worse than anything met; a false answer is certain. What live load adds
-     * to dead load is not looked at.
-     *
-     * @param base reach of the case
-     * @param more reach of what is added
-     * @param turned whether it is added with its sign turned
-     */
-    boolean couldMatter(Reach base, Reach more, boolean turned, int duration) {
-        double sagging = base.sagging + (turned ? more.hogging : more.sagging);
-        double hogging = base.hogging + (turned ? more.sagging : more.hogging);
-        double shear = base.shear + more.shear;
+    /** Whether a case with so much more could bend or shear the member more than anything met; a false answer is certain. */
+    boolean couldMatter(Reach base, double sagging, double hogging, double shear, int duration) {
+        double sag = base.sagging + sagging;
+        double hog = base.hogging + hogging;
+        double cut = base.shear + shear;
         double bending = checks.value(BENDING_CHECK);
-        return sagging > extremes.value(SAGGING)
-                || hogging > extremes.value(HOGGING)
-                || shear > extremes.value(SHEAR)
-                || limits.bendingStress(sagging) > bending * limits.sagging(duration)
-                || limits.bendingStress(hogging) > bending * limits.hogging(duration)
-                || limits.shearStress(shear) > checks.value(SHEAR_CHECK) * limits.shear(duration)
-                || base.deflection + more.deflection > known(TOTAL_CHECK, limits.totalDivisor());
+        return sag > extremes.value(SAGGING)
+                || hog > extremes.value(HOGGING)
+                || cut > extremes.value(SHEAR)
+                || limits.bendingStress(sag) > bending * limits.sagging(duration)
+                || limits.bendingStress(hog) > bending * limits.hogging(duration)
+                || limits.shearStress(cut) > checks.value(SHEAR_CHECK) * limits.shear(duration);
+    }
+
+    /** Takes the bending and shear of one more case, and not its deflection. */
+    void takeForces(double[] row, int caseIndex, int duration) {
+        all.view(row);
+        residual = Math.max(residual, all.residual());
+        all.scan();
+        noteMoment(SAGGING, all.sagging(), limits.sagging(duration), all.saggingAt(), caseIndex);
+        noteMoment(HOGGING, all.hogging(), limits.hogging(duration), all.hoggingAt(), caseIndex);
+        extremes.note(SHEAR, all.shear(), all.shearAt(), caseIndex);
+        double stress = limits.shearStress(all.shear());
+        checks.note(SHEAR_CHECK, stress, limits.shear(duration), all.shearAt(), caseIndex);
     }
 
     /**
@@ -104,15 +96,8 @@ final class MemberRun {
      * @param duration index of the case's load duration in the limits
      */
     void take(double[] row, double[] difference, boolean sampled, int[] supports, int caseIndex, int duration) {
-        all.view(row);
-        residual = Math.max(residual, all.residual());
-        all.scan();
-        noteMoment(SAGGING, all.sagging(), limits.sagging(duration), all.saggingAt(), caseIndex);
-        noteMoment(HOGGING, all.hogging(), limits.hogging(duration), all.hoggingAt(), caseIndex);
-        extremes.note(SHEAR, all.shear(), all.shearAt(), caseIndex);
-        double stress = limits.shearStress(all.shear());
-        checks.note(SHEAR_CHECK, stress, limits.shear(duration), all.shearAt(), caseIndex);
-        reach = reachHere();
+        takeForces(row, caseIndex, duration);
+        reach = new Reach(all.sagging(), all.hogging(), all.shear());
         takeTotal(supports, caseIndex);
         if (difference.length == 0) {
             deadMoment = Math.max(deadMoment, greatestMoment());

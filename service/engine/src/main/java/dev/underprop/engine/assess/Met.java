@@ -2,11 +2,15 @@ package dev.underprop.engine.assess;
 
 import dev.underprop.engine.assess.Setting.History;
 import dev.underprop.engine.statics.Solution;
+import java.util.Arrays;
 
 /** What the contacts of a situation met over all its cases and settings. */
 final class Met {
 
-    private final PlanFrame frame;
+    private final int[] shoreOf;
+    private final int[] bearingOf;
+    private final double[] onShore;
+    private final double[] onBearing;
     private final Peaks greatest;
     private final Peaks least;
     private final Peaks lift;
@@ -21,7 +25,15 @@ final class Met {
     private double penetration;
 
     Met(PlanFrame frame) {
-        this.frame = frame;
+        this.onShore = new double[frame.plan().shores().size()];
+        this.onBearing = new double[frame.plan().floor().bearings().size()];
+        this.shoreOf = new int[frame.contacts()];
+        this.bearingOf = new int[frame.contacts()];
+        for (int c = 0; c < frame.contacts(); c++) {
+            ContactPlace place = frame.places().get(c);
+            shoreOf[c] = place instanceof ContactPlace.OnPost head ? head.shore() : -1;
+            bearingOf[c] = place instanceof ContactPlace.OnBearing seat ? seat.bearing() : -1;
+        }
         int contacts = frame.contacts();
         this.greatest = new Peaks(contacts);
         this.least = new Peaks(contacts);
@@ -39,8 +51,8 @@ final class Met {
     /** Takes one settled case of allowable stress. */
     void allowable(Solution solution, Setting setting, int occurrence) {
         double[] here = byHistory[setting.history().ordinal()];
-        double[] onShore = new double[frame.plan().shores().size()];
-        double[] onBearing = new double[frame.plan().floor().bearings().size()];
+        Arrays.fill(onShore, 0);
+        Arrays.fill(onBearing, 0);
         for (int c = 0; c < everOpen.length; c++) {
             double force = solution.force(c);
             greatest.note(c, force, Double.NaN, occurrence);
@@ -50,11 +62,10 @@ final class Met {
             if (setting.fit().isTrue()) {
                 noteState(c, solution, occurrence);
             }
-            ContactPlace place = frame.places().get(c);
-            if (place instanceof ContactPlace.OnPost head) {
-                onShore[head.shore()] += force;
-            } else if (place instanceof ContactPlace.OnBearing seat) {
-                onBearing[seat.bearing()] += force;
+            if (shoreOf[c] >= 0) {
+                onShore[shoreOf[c]] += force;
+            } else if (bearingOf[c] >= 0) {
+                onBearing[bearingOf[c]] += force;
             }
         }
         note(onShore, shores, occurrence);

@@ -8,13 +8,12 @@ import dev.underprop.engine.assess.Setting.History;
 import dev.underprop.engine.assess.Setting.Ties;
 import dev.underprop.engine.plan.Fastening;
 import dev.underprop.engine.statics.ContactSolver;
+import dev.underprop.engine.statics.ForceChange;
 import dev.underprop.engine.statics.Solution;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /** All cases of a situation in one history and stiffness, with every post in line and one at a time out of it. */
 final class SettingRun {
@@ -37,21 +36,17 @@ final class SettingRun {
     private final List<Variant> variants = new ArrayList<>();
     private final MemberRun.Reach[] base;
 
-    /** Reach of each post out of line by the tolerance, for the contact state met last. */
-    private final Map<Integer, FitReach> fitReach = new HashMap<>();
+    private final ForceChange change;
+    private final double[] deadRow;
+    private Solution dead;
 
-    private record FitReach(Solution state, MemberRun.Reach[] members) {}
-
-    /** Posts in line or one out of it: its numbers, and what dead load did in it. */
+    /** Posts in line or one out of it, and its numbers. */
     private final class Variant {
         private final Fit fit;
         private final int[] numbers = new int[Ties.values().length];
-        private final double[] deadRow = new double[row.length];
-        private Solution dead;
 
-        Variant(Fit fit, Solution dead) {
+        Variant(Fit fit) {
             this.fit = fit;
-            this.dead = dead;
             Arrays.fill(numbers, -1);
         }
 
@@ -77,9 +72,12 @@ final class SettingRun {
         this.fastened = run.frame().fastened(Ties.HOLD);
         this.undescribed = fastened.stream().anyMatch(c -> run.frame().fastening(c) instanceof Fastening.Undescribed);
         this.base = new MemberRun.Reach[run.members().size()];
+        this.change = solver.forceChange();
         this.row = new double[solver.rowSize()];
         this.added = new double[row.length];
-        this.inLine = run.seats().dead(give, history);
+        this.deadRow = new double[row.length];
+        this.dead = run.seats().dead(give, history);
+        this.inLine = dead;
     }
 
     void run() {
@@ -88,7 +86,7 @@ final class SettingRun {
             Solution solution = solver.solve(
                     run.seats().placed(one.load(), history, give), run.seats().rules(Ties.HOLD));
             if (i == 0) {
-                run.structure().fits().forEach(fit -> variants.add(new Variant(fit, solution)));
+                run.structure().fits().forEach(fit -> variants.add(new Variant(fit)));
             }
             inLine = solution;
             take(variants.get(0), solution, one, i);
@@ -99,9 +97,6 @@ final class SettingRun {
     }
 
     private void takeFits(Case one, int index) {
-        for (int m = 0; m < base.length; m++) {
-            base[m] = run.members().get(m).reach();
-        }
         for (int f = 1; f < variants.size() && run.stands(); f++) {
             Fit fit = variants.get(f).fit;
             Solution solution =
@@ -143,7 +138,7 @@ final class SettingRun {
 
     /** What holds down by something undescribed is never relied upon; what is described may be. */
     private void release(Variant variant, Ties ties, Solution held, Case one, int index) {
-        Solution solution = solver.solve(held.loadCase(), run.seats().rules(ties));
+        Solution solution = solver.again(held, run.seats().rules(ties));
         run.count(solution);
         if (stands(solution)) {
             note(variant, ties, solution, one, index);
@@ -159,9 +154,11 @@ final class SettingRun {
         switch (one.level()) {
             case ALLOWABLE -> {
                 run.met().allowable(solution, variant.setting(ties), number);
-                boolean deadAlone = index == 0 && ties == Ties.HOLD;
-                if (deadAlone || couldMatter(variant, solution, one)) {
-                    noteMembers(variant, solution, one, deadAlone, number);
+                if (variant.fit.isTrue()) {
+                    noteMembers(solution, one, index == 0 && ties == Ties.HOLD, number);
+                    keepReach(ties);
+                } else {
+                    noteForces(solution, one, number);
                 }
                 if (one.everywhere() && variant.fit.isTrue() && ties == Ties.HOLD && give == Give.RIGID) {
                     run.plain(one, solution, variant.setting(ties));
@@ -172,52 +169,42 @@ final class SettingRun {
         }
     }
 
+    private void keepReach(Ties ties) {
+        for (int m = 0; ties == Ties.HOLD && m < base.length; m++) {
+            base[m] = run.members().get(m).reach();
+        }
+    }
+
     /**
-     * Whether a post out of line could make some member worse than anything met. Bounds alone decide: what they cannot
-     * exclude is looked at.
+     * A post out of line bends and shears members; what it does to deflection is not more than the tolerance itself, and
+     * limits on deflection are for the floor in line. The loads are those of the case in line, so the change of the contacts'
+     * forces bounds what members may get; only those it cannot exclude are looked at.
      */
-    private boolean couldMatter(Variant variant, Solution solution, Case one) {
-        Fit fit = variant.fit;
-        boolean known = !fit.isTrue() && solution.sameState(inLine) && variant.dead.sameState(variants.get(0).dead);
-        if (!known) {
-            return true;
-        }
-        FitReach more = fitReach.get(fit.unit());
-        if (more == null || !more.state().sameState(solution)) {
-            more = new FitReach(solution, reachOf(solution.unitRow(fit.unit())));
-            fitReach.put(fit.unit(), more);
-        }
+    private void noteForces(Solution solution, Case one, int number) {
+        change.between(inLine, solution);
         for (int m = 0; m < base.length; m++) {
-            boolean turned = fit.factor() < 0;
-            if (run.members().get(m).couldMatter(base[m], more.members()[m], turned, one.combination())) {
-                return true;
+            MemberRun member = run.members().get(m);
+            if (member.couldMatter(base[m], change.sagging(m), change.hogging(m), change.shear(m), one.combination())) {
+                solution.writeForces(m, row);
+                member.takeForces(row, number, one.combination());
             }
         }
-        return false;
     }
 
-    private MemberRun.Reach[] reachOf(double[] unitRow) {
-        MemberRun.Reach[] reach = new MemberRun.Reach[base.length];
-        for (int m = 0; m < reach.length; m++) {
-            reach[m] = run.members().get(m).reachOf(unitRow);
-        }
-        return reach;
-    }
-
-    private void noteMembers(Variant variant, Solution solution, Case one, boolean deadAlone, int number) {
+    private void noteMembers(Solution solution, Case one, boolean deadAlone, int number) {
         solution.writeRow(row);
         double[] difference = NOTHING;
         if (deadAlone) {
-            variant.dead = solution;
-            System.arraycopy(row, 0, variant.deadRow, 0, row.length);
+            dead = solution;
+            System.arraycopy(row, 0, deadRow, 0, row.length);
         } else {
             for (int i = 0; i < row.length; i++) {
-                added[i] = row[i] - variant.deadRow[i];
+                added[i] = row[i] - deadRow[i];
             }
             difference = added;
         }
         for (int m = 0; m < run.members().size(); m++) {
-            boolean same = solution.sameSupports(variant.dead, m);
+            boolean same = solution.sameSupports(dead, m);
             run.members().get(m).take(row, difference, same, solution.supports(m), number, one.combination());
         }
     }

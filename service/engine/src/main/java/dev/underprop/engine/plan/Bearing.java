@@ -14,6 +14,7 @@ import java.util.List;
  * @param fastening what holds the joists down on it
  * @param gaps joists that stand clear of it
  * @param body what it is made of: a line that stands on the ground, or a girder on piers
+ * @param seat what each joist sits on or hangs in there
  */
 public record Bearing(
         String name,
@@ -24,7 +25,8 @@ public record Bearing(
         double to,
         Fastening fastening,
         List<SeatGap> gaps,
-        Body body) {
+        Body body,
+        Seat seat) {
 
     /** What a bearing is made of. */
     public sealed interface Body permits Line, Girder {}
@@ -43,6 +45,20 @@ public record Bearing(
             Fastening fastening,
             List<SeatGap> gaps) {
         this(name, y, length, stiffness, from, to, fastening, gaps, new Line());
+    }
+
+    /** A bearing of whose seats nothing is said. */
+    public Bearing(
+            String name,
+            double y,
+            double length,
+            double stiffness,
+            double from,
+            double to,
+            Fastening fastening,
+            List<SeatGap> gaps,
+            Body body) {
+        this(name, y, length, stiffness, from, to, fastening, gaps, body, new Seat.Undeclared());
     }
 
     public Bearing {

@@ -34,8 +34,15 @@ public record Girder(Member member, double start, double length, List<Pier> pier
      * @param length size of the seat along the girder (m), positive
      * @param stiffness (N/m), infinite when rigid by explicit statement
      * @param fastening what holds the girder down on it
+     * @param seat what the girder sits on or hangs in there
      */
-    public record Pier(String name, double x, double length, double stiffness, Fastening fastening) {
+    public record Pier(String name, double x, double length, double stiffness, Fastening fastening, Seat seat) {
+
+        /** A pier of whose seat nothing is said. */
+        public Pier(String name, double x, double length, double stiffness, Fastening fastening) {
+            this(name, x, length, stiffness, fastening, new Seat.Undeclared());
+        }
+
         public Pier {
             Sense.finite(x, "x");
             Sense.positive(length, "length");

@@ -8,8 +8,14 @@ package dev.underprop.engine.plan;
  * @param start y of its near end (m)
  * @param length (m), positive
  * @param member section and timber
+ * @param notch whether its ends are cut away from below
  */
-public record Joist(String name, double x, double start, double length, Member member) {
+public record Joist(String name, double x, double start, double length, Member member, EndNotch notch) {
+
+    /** A joist of whose ends nothing is said. */
+    public Joist(String name, double x, double start, double length, Member member) {
+        this(name, x, start, length, member, new EndNotch.Unstated());
+    }
 
     public Joist {
         Sense.finite(x, "x");

@@ -13,6 +13,7 @@ import java.util.List;
  * @param gaps joists that stand clear of the beam
  * @param posts in order of x
  * @param bracing what holds beam and heads sideways and upright
+ * @param assembly how the beam is put together from its plies
  */
 public record Shore(
         String name,
@@ -22,7 +23,21 @@ public record Shore(
         double length,
         List<SeatGap> gaps,
         List<Post> posts,
-        Bracing bracing) {
+        Bracing bracing,
+        Assembly assembly) {
+
+    /** A shore of the plies of whose beam nothing more is said. */
+    public Shore(
+            String name,
+            double y,
+            Member beam,
+            double start,
+            double length,
+            List<SeatGap> gaps,
+            List<Post> posts,
+            Bracing bracing) {
+        this(name, y, beam, start, length, gaps, posts, bracing, Assembly.UNDECLARED);
+    }
 
     /** A shore of whose bracing nothing is said. */
     public Shore(

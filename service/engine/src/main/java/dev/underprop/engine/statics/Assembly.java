@@ -12,6 +12,9 @@ import java.util.stream.IntStream;
 /** What does not depend on the contact state: condensed joists, the carriers' nodes and bending stiffness, and the loads. */
 final class Assembly {
 
+    /** Clear space (m) of the size in which floors move, so that no digits are lost to it. */
+    static final double LITTLE = 1e-3;
+
     private final Frame frame;
     private final List<CondensedJoist> joists = new ArrayList<>();
     private final CarrierNodes nodes;
@@ -132,6 +135,30 @@ final class Assembly {
         return loadings;
     }
 
+    /** {@link #LITTLE} more of clear space at a contact, or a newton between what it keeps apart. */
+    Loading change(int contact, boolean closed) {
+        Loading change = Loadings.nothing(frame, nodes);
+        if (closed) {
+            change.addGap(contact, LITTLE);
+            return change;
+        }
+        change.addTotal(1);
+        for (int j = 0; j < joists.size(); j++) {
+            for (int i = 0; i < joists.get(j).size(); i++) {
+                if (joists.get(j).contact(i) == contact) {
+                    double[] up = new double[joists.get(j).size()];
+                    up[i] = -1;
+                    change.setOnJoist(j, up);
+                }
+            }
+        }
+        if (nodes.of(contact) >= 0) {
+            boolean prop = frame.contacts().get(contact) instanceof Contact.OnProp;
+            change.onCarriers()[2 * nodes.of(contact)] += prop ? -1 : 1;
+        }
+        return change;
+    }
+
     FieldLayout layout() {
         return layout;
     }
@@ -184,20 +211,20 @@ final class Assembly {
     /**
      * Members that have moved further than their own length, from movements and openings at the contacts that are there.
      */
-    BitSet adrift(CaseAnswer answer, LoadCase loadCase, Rules rules) {
+    BitSet adrift(CaseAnswer answer, Question question) {
         BitSet adrift = new BitSet();
         double[] movements = answer.movements();
         for (int c = 0; c < movements.length; c++) {
             Contact contact = frame.contacts().get(c);
-            double opening = answer.state().pressing(c) ? 0 : answer.values()[c];
-            if (rules.isAbsent(c)) {
+            double opening = answer.pressing()[c] ? 0 : answer.values()[c];
+            if (question.absent()[c]) {
                 continue;
             }
             if (contact instanceof Contact.OnGround seat) {
                 markJoist(seat.joist(), movements[c], adrift);
             } else if (contact instanceof Contact.OnCarrier seat) {
                 markJoist(seat.joist(), movements[c], adrift);
-                markCarrier(seat.carrier(), movements[c] + opening - loadings.gap(c, loadCase), adrift);
+                markCarrier(seat.carrier(), movements[c] + opening - loadings.gap(c, question.loadCase()), adrift);
             } else if (contact instanceof Contact.OnProp prop) {
                 markCarrier(prop.carrier(), movements[c], adrift);
             }
@@ -231,8 +258,18 @@ final class Assembly {
         for (int i = 0; i < movements.length; i += 2) {
             furthest = Math.max(furthest, Math.abs(movements[i]));
         }
-        double load = loading.total() > 0 ? loading.total() : loadings.heaviest();
+        return roundingIsSmall(loading.total(), furthest);
+    }
+
+    /** The same from the sum of the magnitudes of all loads (N) and a bound on the movements (m). */
+    boolean roundingIsSmall(double total, double furthest) {
+        double load = total > 0 ? total : loadings.heaviest();
         return Tolerance.ROUNDING * bending.stiffest() * furthest <= Tolerance.TENSION * Tolerance.FAR_BELOW * load;
+    }
+
+    /** A place to work out what a change of forces does to all members. */
+    ForceChange forceChange() {
+        return new ForceChange(layout, frame.members(), frame.contacts().size());
     }
 
     double scale() {

@@ -1,14 +1,16 @@
 package dev.underprop.engine.statics;
 
+import java.util.BitSet;
+
 /** What a contact state says of one case: by summing its answers to units, or by answering for the whole case at once. */
 abstract sealed class CaseAnswer {
 
-    private final ContactState state;
     private final double[] values;
+    private final boolean[] pressing;
 
-    private CaseAnswer(ContactState state, double[] values) {
-        this.state = state;
+    private CaseAnswer(double[] values, boolean[] pressing) {
         this.values = values;
+        this.pressing = pressing;
     }
 
     /** Asks a state for a case, in the way that costs less. */
@@ -16,13 +18,36 @@ abstract sealed class CaseAnswer {
         return state.worthUnits() ? new Summed(state, loadCase) : Whole.of(assembly, state, loadCase);
     }
 
-    ContactState state() {
-        return state;
+    /** The state that was asked; what it answers may hold for a neighbour of it. */
+    abstract ContactState state();
+
+    /** Which contacts are closed in it. */
+    abstract Closure closure();
+
+    /** By contact, whether it is closed; not to be changed. */
+    boolean[] pressing() {
+        return pressing;
     }
 
-    /** The same state's answer to a case with one more unit. */
+    /** What the state itself answers. */
+    abstract CaseAnswer own();
+
+    /** Members that can move without resistance. */
+    BitSet loose() {
+        return state().loose();
+    }
+
+    /** Stations at which a member is held. */
+    abstract int[] supports(int member);
+
+    /** The answer of the state that was asked, to a case with one more unit. */
     CaseAnswer shifted(LoadCase loadCase, int unit, double factor) {
-        return new Summed(state, loadCase, values, unit, factor);
+        return new Summed(state(), loadCase, own().values, unit, factor);
+    }
+
+    /** The same case in the neighbour where the given contacts have changed. */
+    CaseAnswer flipped(Assembly assembly, LoadCase loadCase, Flips flips, Closure closure) {
+        return new Flipped(assembly, own(), loadCase, flips, closure);
     }
 
     /** Force (N) at each closed contact, opening (m) at each open one. */
@@ -33,10 +58,132 @@ abstract sealed class CaseAnswer {
     /** Deflection of the carried member at every contact (m). */
     abstract double[] movements();
 
+    /** A bound on the force (N) by which the way to a neighbour has left any member out of balance. */
+    double imbalance() {
+        return 0;
+    }
+
+    /** A bound on the movements (m), either sign. */
+    abstract double furthest();
+
     /** Writes the row of the case. */
     abstract void writeRow(double[] row);
 
-    private static final class Summed extends CaseAnswer {
+    /** Writes shear, moment and load of one member into the row of the case, and not its deflection. */
+    void writeForces(Assembly assembly, LoadCase loadCase, int member, double[] row) {
+        assembly.layout().writeForces(assembly.loadings(), loadCase, closure(), values, member, row);
+    }
+
+    /** What a state answers for itself. */
+    private abstract static sealed class Own extends CaseAnswer {
+        private final ContactState state;
+
+        Own(ContactState state, double[] values) {
+            super(values, state.pressing());
+            this.state = state;
+        }
+
+        @Override
+        ContactState state() {
+            return state;
+        }
+
+        @Override
+        Closure closure() {
+            return state.closure();
+        }
+
+        @Override
+        CaseAnswer own() {
+            return this;
+        }
+
+        @Override
+        int[] supports(int member) {
+            return state.supports()[member];
+        }
+    }
+
+    private static final class Flipped extends CaseAnswer {
+        private final Assembly assembly;
+        private final CaseAnswer own;
+        private final LoadCase loadCase;
+        private final Flips flips;
+        private final double[] sizes;
+        private final Closure closure;
+
+        Flipped(Assembly assembly, CaseAnswer own, LoadCase loadCase, Flips flips, Closure closure) {
+            this(assembly, own, loadCase, flips, flips.sizes(own.values()), closure);
+        }
+
+        private Flipped(
+                Assembly assembly, CaseAnswer own, LoadCase loadCase, Flips flips, double[] sizes, Closure closure) {
+            super(flips.apply(own.values(), sizes), flips.pressing());
+            this.assembly = assembly;
+            this.own = own;
+            this.loadCase = loadCase;
+            this.flips = flips;
+            this.sizes = sizes;
+            this.closure = closure;
+        }
+
+        @Override
+        ContactState state() {
+            return own.state();
+        }
+
+        @Override
+        Closure closure() {
+            return closure;
+        }
+
+        @Override
+        CaseAnswer own() {
+            return own;
+        }
+
+        @Override
+        int[] supports(int member) {
+            return assembly.layout().supports(member, closure.closed());
+        }
+
+        @Override
+        double imbalance() {
+            return flips.imbalance(sizes);
+        }
+
+        @Override
+        double furthest() {
+            double furthest = own.furthest();
+            for (int k = 0; k < flips.count(); k++) {
+                furthest +=
+                        Math.abs(sizes[k]) * state().changed(flips.contact(k)).furthest();
+            }
+            return furthest;
+        }
+
+        @Override
+        double[] movements() {
+            double[] movements = own.movements().clone();
+            for (int k = 0; k < flips.count(); k++) {
+                addScaled(state().changed(flips.contact(k)).movements(), sizes[k], movements);
+            }
+            return movements;
+        }
+
+        @Override
+        void writeRow(double[] row) {
+            assembly.layout().write(assembly.loadings().of(loadCase), closure, values(), row);
+        }
+    }
+
+    private static void addScaled(double[] from, double factor, double[] to) {
+        for (int c = 0; c < to.length; c++) {
+            to[c] += factor * from[c];
+        }
+    }
+
+    private static final class Summed extends Own {
         private final LoadCase loadCase;
 
         Summed(ContactState state, LoadCase loadCase) {
@@ -62,10 +209,14 @@ abstract sealed class CaseAnswer {
             return values ? response.values() : response.movements();
         }
 
-        private static void addScaled(double[] from, double factor, double[] to) {
-            for (int c = 0; c < to.length; c++) {
-                to[c] += factor * from[c];
+        @Override
+        double furthest() {
+            double furthest = state().response(state().offsetsUnit()).furthest();
+            for (int i = 0; i < loadCase.size(); i++) {
+                furthest += Math.abs(loadCase.factor(i))
+                        * state().response(loadCase.unit(i)).furthest();
             }
+            return furthest;
         }
 
         @Override
@@ -82,7 +233,7 @@ abstract sealed class CaseAnswer {
         }
     }
 
-    private static final class Whole extends CaseAnswer {
+    private static final class Whole extends Own {
         private final Loading loading;
         private final ContactState.Response response;
 
@@ -95,6 +246,11 @@ abstract sealed class CaseAnswer {
         static Whole of(Assembly assembly, ContactState state, LoadCase loadCase) {
             Loading loading = assembly.loadings().of(loadCase);
             return new Whole(state, loading, state.respond(loading));
+        }
+
+        @Override
+        double furthest() {
+            return response.furthest();
         }
 
         @Override

@@ -41,6 +41,12 @@ public final class ContactSolver {
     /** Openings beyond this part of the shortest member are looked at more closely; a floor's are millimetres. */
     private static final double WIDE = 0.01;
 
+    /** Contacts in which a neighbour may differ from the state that answers for it; beyond, a state of its own costs less. */
+    private static final int NEAR = 16;
+
+    /** Part of the load by which rounding may leave a neighbour's answer out of balance. */
+    private static final double BALANCE = 1e-11;
+
     /** No contact is wrong; never changed. */
     private static final BitSet NONE = new BitSet();
 
@@ -144,6 +150,15 @@ public final class ContactSolver {
         return new Diagram(assembly.layout().stations(member), assembly.layout().base(member));
     }
 
+    /** A place to work out what a change of forces does to all members. */
+    public ForceChange forceChange() {
+        return assembly.forceChange();
+    }
+
+    void writeForces(CaseAnswer answer, LoadCase loadCase, int member, double[] row) {
+        answer.writeForces(assembly, loadCase, member, row);
+    }
+
     /** Number of contact states factorised so far. */
     public int factorised() {
         return solves;
@@ -164,25 +179,25 @@ public final class ContactSolver {
     }
 
     /**
-     * Solves one case. It is tried in the state in which the last case by the same rules with the same final unit ended,
-     * then in the state of the first case solved by these rules; where neither will do, the search begins.
+     * Solves one case. It is tried in the contacts in which the last case by the same rules with the same final unit ended,
+     * then in those of the first case solved by these rules; where neither will do, the search begins.
      *
      * @param rules which contacts are absent and which can pull
      */
     public Solution solve(LoadCase loadCase, Rules rules) {
         Recall recall = recall(rules);
+        Question question = recall.question(loadCase, assembly.loadings());
         Closure base = recall.base();
         Closure likely = recall.likely(loadCase);
         CaseAnswer answer = ask(state(likely), loadCase);
-        BitSet wrong = wrong(answer, loadCase, rules);
+        BitSet wrong = wrong(answer, question);
         if (!wrong.isEmpty() && !likely.equals(base)) {
             answer = ask(state(base), loadCase);
-            wrong = wrong(answer, loadCase, rules);
+            wrong = wrong(answer, question);
         }
-        Solution solution =
-                wrong.isEmpty() ? accept(loadCase, rules, answer, 0) : search(loadCase, rules, answer, wrong);
+        Solution solution = wrong.isEmpty() ? accept(question, answer, 0) : search(question, answer, wrong);
         if (solution.outcome() == Solution.Outcome.SETTLED) {
-            recall.settled(loadCase, solution.state().closure());
+            recall.settled(loadCase, solution.answer().closure());
         }
         return solution;
     }
@@ -198,29 +213,68 @@ public final class ContactSolver {
      * @param rules which contacts are absent and which can pull
      */
     public Solution shifted(Solution from, int unit, double factor, Rules rules) {
-        LoadCase loadCase = from.loadCase().with(unit, factor);
-        boolean same = from.rules() == rules && from.state().of(props);
-        CaseAnswer answer = same
-                ? from.answer().shifted(loadCase, unit, factor)
-                : ask(state(start(from.state().closed(), rules)), loadCase);
-        BitSet wrong = wrong(answer, loadCase, rules);
-        if (wrong.isEmpty()) {
-            return accept(loadCase, rules, answer, 0);
-        }
         Recall recall = recall(rules);
+        Question question = from.rules() == rules
+                ? from.question().with(assembly.loadings(), unit, factor)
+                : recall.question(from.loadCase().with(unit, factor), assembly.loadings());
+        LoadCase loadCase = question.loadCase();
+        CaseAnswer own = from.answer().state().of(props)
+                ? from.answer().shifted(loadCase, unit, factor)
+                : ask(state(recall.base()), loadCase);
+        Closure start = from.rules() == rules ? from.answer().closure() : start(from.closed(), rules);
+        CaseAnswer answer = in(start, own, question);
+        BitSet wrong = wrong(answer, question);
+        if (wrong.isEmpty()) {
+            return accept(question, answer, 0);
+        }
         Closure likely = recall.likelyShifted(unit, factor < 0);
-        if (!likely.equals(answer.state().closure())) {
-            CaseAnswer again = ask(state(likely), loadCase);
-            BitSet wrongAgain = wrong(again, loadCase, rules);
-            if (wrongAgain.isEmpty()) {
-                return accept(loadCase, rules, again, 1);
+        if (!likely.equals(answer.closure())) {
+            CaseAnswer again = in(likely, own, question);
+            if (wrong(again, question).isEmpty()) {
+                return accept(question, again, 1);
             }
         }
-        Solution solution = search(loadCase, rules, answer, wrong);
+        Solution solution = search(question, answer, wrong);
         if (solution.outcome() == Solution.Outcome.SETTLED) {
-            recall.settledShifted(unit, factor < 0, solution.state().closure());
+            recall.settledShifted(unit, factor < 0, solution.answer().closure());
         }
         return solution;
+    }
+
+    /**
+     * Solves the case of a solution again by other rules, such as with fastenings released; the search begins from its contacts.
+     */
+    public Solution again(Solution from, Rules rules) {
+        Recall recall = recall(rules);
+        Question question = recall.question(from.loadCase(), assembly.loadings());
+        CaseAnswer own =
+                from.answer().state().of(props) ? from.answer().own() : ask(state(recall.base()), from.loadCase());
+        CaseAnswer answer = in(start(from.closed(), rules), own, question);
+        BitSet wrong = wrong(answer, question);
+        return wrong.isEmpty() ? accept(question, answer, 0) : search(question, answer, wrong);
+    }
+
+    /** The case with the given contacts closed: as a neighbour of the state that was asked, or in a state of its own. */
+    private CaseAnswer in(Closure closure, CaseAnswer asked, Question question) {
+        ContactState near = asked.state();
+        if (closure.equals(near.closure())) {
+            return asked.own();
+        }
+        if (near.firm() && near.closure().away().equals(closure.away())) {
+            BitSet flipped = (BitSet) closure.closed().clone();
+            flipped.xor(near.closed());
+            if (flipped.cardinality() <= NEAR) {
+                Flips flips = near.flips(flipped);
+                if (flips.fit()) {
+                    CaseAnswer answer = asked.flipped(assembly, question.loadCase(), flips, closure);
+                    if (assembly.roundingIsSmall(question.total(), answer.furthest())
+                            && answer.imbalance() <= BALANCE * question.total()) {
+                        return answer;
+                    }
+                }
+            }
+        }
+        return ask(state(closure), question.loadCase());
     }
 
     private Recall recall(Rules rules) {
@@ -236,7 +290,7 @@ public final class ContactSolver {
         for (int c = 0; c < contacts; c++) {
             touching.set(c, assembly.frame().contacts().get(c).gap() <= 0);
         }
-        return new Recall(start(touching, rules));
+        return new Recall(start(touching, rules), rules, contacts);
     }
 
     /** A state to begin from: the given contacts and all fastened ones closed, those that are absent not. */
@@ -252,100 +306,88 @@ public final class ContactSolver {
         return CaseAnswer.of(assembly, state, loadCase);
     }
 
-    private Solution search(LoadCase loadCase, Rules rules, CaseAnswer from, BitSet firstWrong) {
+    private Solution search(Question question, CaseAnswer from, BitSet firstWrong) {
         CaseAnswer answer = from;
         BitSet wrong = firstWrong;
         Set<BitSet> seen = new HashSet<>();
         int changes = 0;
-        while (changes < FAST_CHANGES && seen.add(answer.state().closed())) {
-            BitSet next = (BitSet) answer.state().closed().clone();
+        while (changes < FAST_CHANGES && seen.add(answer.closure().closed())) {
+            BitSet next = (BitSet) answer.closure().closed().clone();
             next.xor(wrong);
-            answer = ask(state(answer.state().closure().with(next)), loadCase);
+            answer = in(answer.closure().with(next), from, question);
             changes++;
-            wrong = wrong(answer, loadCase, rules);
+            wrong = wrong(answer, question);
             if (wrong.isEmpty()) {
-                return accept(loadCase, rules, answer, changes);
+                return accept(question, answer, changes);
             }
         }
-        return searchOneByOne(loadCase, rules, answer.state().closure(), changes);
+        return searchOneByOne(question, answer.closure(), changes);
     }
 
-    private Solution searchOneByOne(LoadCase loadCase, Rules rules, Closure from, int before) {
+    private Solution searchOneByOne(Question question, Closure from, int before) {
         oneByOne++;
         Closure closure = from;
         int bound = 200 + 40 * contacts;
         for (int changes = before + 1; changes <= bound; changes++) {
-            CaseAnswer held = ask(ContactState.onWeakSprings(assembly, props, closure), loadCase);
+            CaseAnswer held = ask(ContactState.onWeakSprings(assembly, props, closure), question.loadCase());
             solves++;
-            BitSet wrong = wrong(held, loadCase, rules);
+            BitSet wrong = wrong(held, question);
             if (wrong.isEmpty()) {
-                return judge(loadCase, rules, held, changes);
+                return judge(question, held, changes);
             }
             BitSet next = (BitSet) closure.closed().clone();
             next.flip(wrong.nextSetBit(0));
             closure = closure.with(next);
         }
-        CaseAnswer last = ask(state(closure), loadCase);
-        return new Solution(
-                Solution.Outcome.NOT_SETTLED,
-                loadCase,
-                rules,
-                last,
-                last.state().loose(),
-                bound,
-                false);
+        CaseAnswer last = ask(state(closure), question.loadCase());
+        return new Solution(this, Solution.Outcome.NOT_SETTLED, question, last, last.loose(), bound, false);
     }
 
     /** What contacts that agree on weak springs mean for the true structure. */
-    private Solution judge(LoadCase loadCase, Rules rules, CaseAnswer held, int changes) {
-        CaseAnswer answer = ask(state(held.state().closure()), loadCase);
-        if (wrong(answer, loadCase, rules).isEmpty()) {
-            return accept(loadCase, rules, answer, changes);
+    private Solution judge(Question question, CaseAnswer held, int changes) {
+        CaseAnswer answer = ask(state(held.closure()), question.loadCase());
+        if (wrong(answer, question).isEmpty()) {
+            return accept(question, answer, changes);
         }
-        BitSet loose = answer.state().loose();
+        BitSet loose = answer.loose();
         if (loose.isEmpty()) {
-            loose = assembly.adrift(held, loadCase, rules);
+            loose = assembly.adrift(held, question);
         }
         Solution.Outcome outcome = loose.isEmpty() ? Solution.Outcome.NOT_SETTLED : Solution.Outcome.MECHANISM;
-        return new Solution(outcome, loadCase, rules, answer, loose, changes, false);
+        return new Solution(this, outcome, question, answer, loose, changes, false);
     }
 
-    private Solution accept(LoadCase loadCase, Rules rules, CaseAnswer answer, int changes) {
-        BitSet loose = answer.state().loose();
-        boolean near = !far(loadCase, rules, answer);
+    private Solution accept(Question question, CaseAnswer answer, int changes) {
+        BitSet loose = answer.loose();
+        boolean near = !far(question, answer);
         if (loose.isEmpty() && !near) {
-            loose = assembly.adrift(answer, loadCase, rules);
+            loose = assembly.adrift(answer, question);
         }
         Solution.Outcome outcome = loose.isEmpty() ? Solution.Outcome.SETTLED : Solution.Outcome.MECHANISM;
-        return new Solution(outcome, loadCase, rules, answer, loose, changes, near);
+        return new Solution(this, outcome, question, answer, loose, changes, near);
     }
 
     /** Whether forces or openings are so large that some member may have gone adrift: a cheap look before the full one. */
-    private boolean far(LoadCase loadCase, Rules rules, CaseAnswer answer) {
-        double most = LEVERAGE * total(loadCase);
+    private boolean far(Question question, CaseAnswer answer) {
+        double most = LEVERAGE * question.total();
+        double wide = WIDE * assembly.shortest();
+        double[] values = answer.values();
+        boolean[] pressing = answer.pressing();
         for (int c = 0; c < contacts; c++) {
-            double bound = answer.state().pressing(c) ? most : WIDE * assembly.shortest();
-            if (Math.abs(answer.values()[c]) > bound && !rules.isAbsent(c)) {
+            if (Math.abs(values[c]) > (pressing[c] ? most : wide) && !question.absent()[c]) {
                 return true;
             }
         }
         return false;
     }
 
-    private double total(LoadCase loadCase) {
-        double total = 0;
-        for (int i = 0; i < loadCase.size(); i++) {
-            total += Math.abs(loadCase.factor(i)) * assembly.loadings().total(loadCase.unit(i));
-        }
-        return total;
-    }
-
     private int kept() {
-        int answers = (assembly.loadings().units() + 8) * (rowSize() + 2 * contacts);
+        int rows = (assembly.loadings().units() + 8) * rowSize();
+        int answers = rows + 2 * contacts * (assembly.loadings().all() + 8);
         return Math.max(FEWEST, MEMORY / Math.max(1, answers));
     }
 
-    private ContactState state(Closure closure) {
+    ContactState state(Closure closure) {
         ContactState known = states.get(closure);
         if (known == null) {
             known = new ContactState(assembly, props, closure);
@@ -355,24 +397,42 @@ public final class ContactSolver {
         return known;
     }
 
-    private BitSet wrong(CaseAnswer answer, LoadCase loadCase, Rules rules) {
+    private BitSet wrong(CaseAnswer answer, Question question) {
+        return doubtful(answer, question) ? certain(answer, question) : NONE;
+    }
+
+    /** Whether anything is below zero that should not be; only then tolerances matter. */
+    private boolean doubtful(CaseAnswer answer, Question question) {
         double[] values = answer.values();
+        boolean[] pressing = answer.pressing();
+        boolean[] pulls = question.pulls();
+        for (int c = 0; c < contacts; c++) {
+            if (!(values[c] >= 0) && !question.absent()[c] && !(pressing[c] && pulls[c] && values[c] < 0)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private BitSet certain(CaseAnswer answer, Question question) {
+        double[] values = answer.values();
+        boolean[] pressing = answer.pressing();
         double largest = 0;
         double strongest = 0;
         for (int c = 0; c < contacts; c++) {
-            if (answer.state().pressing(c)) {
+            if (pressing[c]) {
                 strongest = Math.max(strongest, Math.abs(values[c]));
-            } else if (!rules.isAbsent(c)) {
+            } else if (!question.absent()[c]) {
                 largest = Math.max(largest, Math.abs(values[c]));
             }
         }
-        double pull = -pull(loadCase, strongest) * Math.max(1, largest / assembly.longest());
+        double pull = -pull(question, strongest) * Math.max(1, largest / assembly.longest());
         double overlap = -Tolerance.PENETRATION_FLOOR - Tolerance.PENETRATION * largest;
         BitSet wrong = NONE;
         for (int c = 0; c < contacts; c++) {
-            boolean bad = answer.state().pressing(c) ? values[c] < pull && !rules.canPull(c) : values[c] < overlap;
-            if ((bad || Double.isNaN(values[c])) && !rules.isAbsent(c)) {
-                wrong = wrong == NONE ? new BitSet() : wrong;
+            boolean bad = pressing[c] ? values[c] < pull && !question.pulls()[c] : values[c] < overlap;
+            if ((bad || Double.isNaN(values[c])) && !question.absent()[c]) {
+                wrong = wrong == NONE ? new BitSet(contacts) : wrong;
                 wrong.set(c);
             }
         }
@@ -380,12 +440,12 @@ public final class ContactSolver {
     }
 
     /** Tension that counts as none (N). Where gaps and lifts act the forces need not be of the size of the loads. */
-    private double pull(LoadCase loadCase, double strongest) {
-        double total = total(loadCase);
-        if (!assembly.loadings().offset(loadCase)) {
-            return Tolerance.TENSION * total;
+    private double pull(Question question, double strongest) {
+        if (!question.offset()) {
+            return Tolerance.TENSION * question.total();
         }
-        double load = Math.max(total, Tolerance.LIGHT * assembly.loadings().heaviest());
+        double load =
+                Math.max(question.total(), Tolerance.LIGHT * assembly.loadings().heaviest());
         return Math.max(Tolerance.TENSION * load, Tolerance.TENSION * Tolerance.FAR_BELOW * strongest);
     }
 }

@@ -1,8 +1,11 @@
 package dev.underprop.engine.statics;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.IntFunction;
 
 /**
@@ -16,25 +19,41 @@ final class ContactState {
      *
      * @param values force (N) where closed, opening (m) where open
      * @param movements deflection of the carried member (m)
+     * @param furthest greatest of them, either sign
      */
-    record Response(double[] values, double[] movements) {
-        static final Response NONE = new Response(NOT_YET, NOT_YET);
+    record Response(double[] values, double[] movements, double furthest) {
+        static final Response NONE = new Response(NOT_YET, NOT_YET, 0);
+
+        static Response of(double[] values, double[] movements) {
+            double furthest = 0;
+            for (double movement : movements) {
+                furthest = Math.max(furthest, Math.abs(movement));
+            }
+            return new Response(values, movements, furthest);
+        }
 
         static Response sum(int[] units, IntFunction<Response> of) {
             Response first = of.apply(units[0]);
-            Response sum = new Response(first.values.clone(), first.movements.clone());
+            double[] values = first.values.clone();
+            double[] movements = first.movements.clone();
             for (int k = 1; k < units.length; k++) {
                 Response more = of.apply(units[k]);
-                add(more.values, sum.values);
-                add(more.movements, sum.movements);
+                add(more.values, values);
+                add(more.movements, movements);
             }
-            return sum;
+            return of(values, movements);
         }
     }
 
     private static void add(double[] more, double[] sum) {
         for (int i = 0; i < sum.length; i++) {
             sum[i] += more[i];
+        }
+    }
+
+    private static void multiply(double[] numbers, double factor) {
+        for (int i = 0; i < numbers.length; i++) {
+            numbers[i] *= factor;
         }
     }
 
@@ -55,13 +74,13 @@ final class ContactState {
     private final int[][] supports;
     private final List<Response> responses = new ArrayList<>();
     private final List<double[]> rows = new ArrayList<>();
-    private Response answerOfGroup = Response.NONE;
-    private int answeredGroup = NO_GROUP;
     private double[] rowOfGroup = NOT_YET;
     private int rowedGroup = NO_GROUP;
     private int asked;
     private final BitSet loose;
     private final double weak;
+    private final Response[] changes;
+    private final Map<BitSet, Flips> flips = new HashMap<>();
 
     /** Weak springs that hold a loose structure, as part of the members' own stiffness: far below, yet above rounding. */
     static final double WEAK = 1e-9;
@@ -88,6 +107,8 @@ final class ContactState {
         this.weak = regular * assembly.scale();
         this.assembly = assembly;
         this.pressing = new boolean[assembly.frame().contacts().size()];
+        this.changes = new Response[pressing.length];
+        Arrays.fill(changes, Response.NONE);
         for (int c = 0; c < pressing.length; c++) {
             pressing[c] = closed.get(c);
         }
@@ -138,7 +159,8 @@ final class ContactState {
         factorise();
         responses.clear();
         rows.clear();
-        answeredGroup = NO_GROUP;
+        Arrays.fill(changes, Response.NONE);
+        flips.clear();
         rowedGroup = NO_GROUP;
     }
 
@@ -174,6 +196,11 @@ final class ContactState {
         return pressing[contact];
     }
 
+    /** By contact, whether it is closed; not to be changed. */
+    boolean[] pressing() {
+        return pressing;
+    }
+
     BitSet closed() {
         return closure.closed();
     }
@@ -205,21 +232,14 @@ final class ContactState {
         return ++asked > FEW;
     }
 
-    /** Answer to a unit or group; the unit after the last load is the gaps and lifts. Of groups the last is kept. */
+    /** Answer to a unit or group, found once for each; the unit after the last load is the gaps and lifts. */
     Response response(int unit) {
-        if (assembly.loadings().isGroup(unit)) {
-            if (unit != answeredGroup) {
-                answerOfGroup = assembly.loadings().smallGroup(unit)
-                        ? Response.sum(assembly.loadings().group(unit), this::response)
-                        : respond(assembly.loadings().of(unit));
-                answeredGroup = unit;
-            }
-            return answerOfGroup;
-        }
         if (unit < responses.size() && responses.get(unit) != Response.NONE) {
             return responses.get(unit);
         }
-        Response response = respond(assembly.loadings().of(unit));
+        Response response = assembly.loadings().smallGroup(unit)
+                ? Response.sum(assembly.loadings().group(unit), this::response)
+                : respond(assembly.loadings().of(unit));
         while (responses.size() <= unit) {
             responses.add(Response.NONE);
         }
@@ -256,7 +276,7 @@ final class ContactState {
             rowOfGroup = new double[assembly.layout().size()];
         }
         if (assembly.loadings().smallGroup(unit)) {
-            java.util.Arrays.fill(rowOfGroup, 0);
+            Arrays.fill(rowOfGroup, 0);
             for (int part : assembly.loadings().group(unit)) {
                 add(row(part), rowOfGroup);
             }
@@ -267,7 +287,64 @@ final class ContactState {
 
     /** Writes the row of a loading whose forces at the contacts are known. */
     void writeRow(Loading loading, double[] values, double[] row) {
-        assembly.layout().write(loading, closure.away(), pressing, values, supports, row);
+        assembly.layout().write(loading, closure, values, supports, row);
+    }
+
+    /**
+     * Answer to the change of one contact: a metre of clear space where it is closed, a newton between what it keeps apart where
+     * it is open. Found once for each.
+     */
+    Response changed(int contact) {
+        Response known = changes[contact];
+        if (known == Response.NONE) {
+            known = respond(assembly.change(contact, pressing[contact]));
+            if (pressing[contact]) {
+                multiply(known.values, 1 / Assembly.LITTLE);
+                multiply(known.movements, 1 / Assembly.LITTLE);
+                known = Response.of(known.values, known.movements);
+            }
+            changes[contact] = known;
+        }
+        return known;
+    }
+
+    /** By how much (N) the answer to a contact's change is out of balance: what rounding leaves of it. */
+    double imbalance(int contact) {
+        double[] forces = changed(contact).values().clone();
+        for (int c = 0; c < forces.length; c++) {
+            forces[c] = pressing[c] ? forces[c] : 0;
+        }
+        forces[contact] = pressing[contact] ? forces[contact] : 1;
+        ForceChange balance = assembly.forceChange();
+        balance.of(forces);
+        return balance.imbalance();
+    }
+
+    /** The way to the neighbour in which the given contacts have changed; found once for each. */
+    Flips flips(BitSet flipped) {
+        Flips known = flips.get(flipped);
+        if (known == null) {
+            known = new Flips(this, flipped);
+            flips.put(flipped, known);
+        }
+        return known;
+    }
+
+    /** What a contact itself gives under load (m/N). */
+    double flexibility(int contact) {
+        return 1 / props.stiffness(contact, assembly.frame());
+    }
+
+    /** Whether neighbours may be reached from here: nothing is loose, and digits are kept as doubles keep them. */
+    boolean firm() {
+        return loose.isEmpty() && !twofold;
+    }
+
+    /** Whether nothing is loose in the neighbour in which the given contacts have changed. */
+    boolean firmWith(BitSet flipped) {
+        BitSet closed = (BitSet) closure.closed().clone();
+        closed.xor(flipped);
+        return assembly.loose(closure.with(closed)).isEmpty();
     }
 
     /** Answers for a loading. */
@@ -305,7 +382,7 @@ final class ContactState {
             residual[i] -= weak * moves[i];
         }
         recoverProps(loading.gaps(), moves, residual, value, movement);
-        return new Response(value, movement);
+        return Response.of(value, movement);
     }
 
     private static double[] gapsOf(CondensedJoist joist, Loading loading) {

@@ -84,11 +84,6 @@ public final class Diagram {
         return greatestSample() + stations.greatestSlack() * greatestMoment / 4 > known && mayExceedSomewhere(known);
     }
 
-    /** A bound on what {@link #mayExceed} compares, for the greatest moment of the last scan: what may be added to another's. */
-    public double deflectionBound() {
-        return greatestSample() + stations.greatestSlack() * Math.max(sagging, hogging) / 4;
-    }
-
     private double greatestSample() {
         double greatest = 0;
         double least = 0;

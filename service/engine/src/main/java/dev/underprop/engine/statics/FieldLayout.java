@@ -54,17 +54,49 @@ final class FieldLayout {
         return supports;
     }
 
+    int[] supports(int member, BitSet closed) {
+        return members.get(member).supports(closed);
+    }
+
     /** Writes the row of a loading in one contact state; that of a carrier that is away is zero. */
-    void write(Loading loading, BitSet away, boolean[] pressing, double[] values, int[][] supports, double[] row) {
+    void write(Loading loading, Closure closure, double[] values, double[] row) {
+        write(loading, closure, values, supports(closure.closed()), row);
+    }
+
+    /** The same where the supports are known. */
+    void write(Loading loading, Closure closure, double[] values, int[][] supports, double[] row) {
         for (int m = 0; m < base.length; m++) {
             Stations stations = members.get(m);
-            if (m >= joists && away.get(m - joists)) {
+            if (m >= joists && closure.gone(m - joists)) {
                 Arrays.fill(row, base[m], base[m] + 3 * stations.count() + stations.samples().length, 0);
                 continue;
             }
-            stations.fill(loading.uniform(m), loading.point(m), pressing, values, row, base[m]);
+            stations.fill(loading.uniform(m), loading.point(m), closure.closed(), values, row, base[m]);
             diagrams.get(m).view(row);
             deflections.get(m).sample(supports[m], row, base[m] + 3 * stations.count());
+        }
+    }
+
+    /** Writes shear, moment and load of one member in a case; nothing where it is a carrier that is away. */
+    void writeForces(Loadings loadings, LoadCase loadCase, Closure closure, double[] values, int member, double[] row) {
+        Stations stations = members.get(member);
+        if (member >= joists && closure.gone(member - joists)) {
+            Arrays.fill(row, base[member], base[member] + 3 * stations.count(), 0);
+            return;
+        }
+        double[] uniform = new double[stations.count()];
+        double[] point = new double[stations.count()];
+        for (int i = 0; i < loadCase.size(); i++) {
+            Loading loading = loadings.of(loadCase.unit(i));
+            addScaled(loading.uniform(member), loadCase.factor(i), uniform);
+            addScaled(loading.point(member), loadCase.factor(i), point);
+        }
+        stations.fill(uniform, point, closure.closed(), values, row, base[member]);
+    }
+
+    private static void addScaled(double[] from, double factor, double[] to) {
+        for (int i = 0; i < from.length; i++) {
+            to[i] += factor * from[i];
         }
     }
 }

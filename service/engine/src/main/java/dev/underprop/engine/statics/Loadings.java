@@ -56,7 +56,7 @@ final class Loadings {
         loadings.add(ownGaps(frame, nothing(frame, nodes)));
     }
 
-    private static Loading nothing(Frame frame, CarrierNodes nodes) {
+    static Loading nothing(Frame frame, CarrierNodes nodes) {
         return new Loading(
                 frame.joists().size(),
                 frame.members(),
@@ -115,6 +115,11 @@ final class Loadings {
         return units;
     }
 
+    /** Number of all units and groups, the gaps and lifts among them. */
+    int all() {
+        return loadings.size();
+    }
+
     /** Greatest total of a unit (N). */
     double heaviest() {
         return heaviest;
@@ -166,7 +171,7 @@ final class Loadings {
         return offset;
     }
 
-    private boolean offset(int unit) {
+    boolean offset(int unit) {
         return unit > units
                 ? groupOffset.get(unit - units - 1)
                 : loadings.get(unit).offset();
@@ -211,6 +216,15 @@ final class Loadings {
     /** The units of a group. */
     int[] group(int unit) {
         return groups.get(unit - units - 1);
+    }
+
+    /** Sum of the magnitudes of all loads of a case (N). */
+    double total(LoadCase loadCase) {
+        double total = 0;
+        for (int i = 0; i < loadCase.size(); i++) {
+            total += Math.abs(loadCase.factor(i)) * total(loadCase.unit(i));
+        }
+        return total;
     }
 
     /** Sum of the magnitudes of a unit's or group's loads (N). */

@@ -78,6 +78,16 @@ final class Props {
         return stiffness[i];
     }
 
+    /** Stiffness (N/m) of any contact of a frame: as it is here for a prop, else as the frame has it. */
+    double stiffness(int contact, Frame frame) {
+        for (int i = 0; i < contacts.length; i++) {
+            if (contacts[i] == contact) {
+                return stiffness[i];
+            }
+        }
+        return frame.contacts().get(contact).stiffness();
+    }
+
     boolean rigid(int i) {
         return Double.isInfinite(stiffness[i]);
     }

@@ -15,8 +15,24 @@ final class Recall {
     /** By final unit; the first place is for cases without any. */
     private Closure[] lastOf = {};
 
-    Recall(Closure base) {
+    private final Rules rules;
+    private final boolean[] absent;
+    private final boolean[] pulls;
+
+    Recall(Closure base, Rules rules, int contacts) {
         this.base = base;
+        this.rules = rules;
+        this.absent = new boolean[contacts];
+        this.pulls = new boolean[contacts];
+        for (int c = 0; c < contacts; c++) {
+            absent[c] = rules.isAbsent(c);
+            pulls[c] = rules.canPull(c);
+        }
+    }
+
+    /** A case to be solved by these rules. */
+    Question question(LoadCase loadCase, Loadings loadings) {
+        return new Question(loadCase, rules, absent, pulls, loadings.total(loadCase), loadings.offset(loadCase));
     }
 
     /** The state of the first case that settled, or the one guessed before. */

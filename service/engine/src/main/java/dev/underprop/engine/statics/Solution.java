@@ -21,29 +21,29 @@ public final class Solution {
     }
 
     private final Outcome outcome;
-    private final LoadCase loadCase;
-    private final Rules rules;
-    private final ContactState state;
+    private final Question question;
+    private final ContactSolver solver;
     private final CaseAnswer answer;
     private final BitSet loose;
     private final double[] values;
+    private final boolean[] pressing;
     private final int changes;
     private final boolean agrees;
 
     Solution(
+            ContactSolver solver,
             Outcome outcome,
-            LoadCase loadCase,
-            Rules rules,
+            Question question,
             CaseAnswer answer,
             BitSet loose,
             int changes,
             boolean agrees) {
         this.agrees = agrees;
-        this.rules = rules;
         this.outcome = outcome;
-        this.loadCase = loadCase;
+        this.question = question;
+        this.pressing = answer.pressing();
         this.answer = answer;
-        this.state = answer.state();
+        this.solver = solver;
         this.loose = loose;
         this.values = answer.values();
         this.changes = changes;
@@ -54,22 +54,22 @@ public final class Solution {
     }
 
     public LoadCase loadCase() {
-        return loadCase;
+        return question.loadCase();
     }
 
     /** Whether a contact is not there by the rules of the case. */
     public boolean absent(int contact) {
-        return rules.isAbsent(contact);
+        return question.absent()[contact];
     }
 
     /** The rules by which the case was solved. */
     public Rules rules() {
-        return rules;
+        return question.rules();
     }
 
     /** Force at a contact (N), compression positive; 0 where open. */
     public double force(int contact) {
-        return state.pressing(contact) ? values[contact] : 0;
+        return pressing[contact] ? values[contact] : 0;
     }
 
     /**
@@ -77,11 +77,11 @@ public final class Solution {
      * touch and what it would carry, which may be negative.
      */
     public double opening(int contact) {
-        return state.pressing(contact) ? 0 : values[contact];
+        return pressing[contact] ? 0 : values[contact];
     }
 
     public boolean closed(int contact) {
-        return state.pressing(contact);
+        return pressing[contact];
     }
 
     /** Deflection of the carried member at a contact (m), downward positive. */
@@ -98,13 +98,22 @@ public final class Solution {
         answer.writeRow(row);
     }
 
-    /** Stations at which a member is held, ascending. */
-    public int[] supports(int member) {
-        return state.supports()[member];
+    /** Writes shear, moment and load of one member into such a row, and not its deflection. */
+    public void writeForces(int member, double[] row) {
+        solver.writeForces(answer, question.loadCase(), member, row);
     }
 
-    ContactState state() {
-        return state;
+    /** Stations at which a member is held, ascending. */
+    public int[] supports(int member) {
+        return answer.supports(member);
+    }
+
+    BitSet closed() {
+        return answer.closure().closed();
+    }
+
+    Question question() {
+        return question;
     }
 
     CaseAnswer answer() {
@@ -119,24 +128,26 @@ public final class Solution {
         return outcome == Outcome.MECHANISM && agrees;
     }
 
-    /** Whether another case ended with the same contacts closed on the same props. */
-    public boolean sameState(Solution other) {
-        return state == other.state;
+    /** Adds the forces at all contacts, times a factor, to an array by contact. */
+    void addForces(double factor, double[] into) {
+        for (int c = 0; c < into.length; c++) {
+            into[c] += pressing[c] ? factor * values[c] : 0;
+        }
     }
 
-    /** Row of one unit at full value in this solution's contact state; shared, not to be changed. */
-    public double[] unitRow(int unit) {
-        return state.row(unit);
+    /** Whether another case ended with the same contacts closed on the same props. */
+    public boolean sameState(Solution other) {
+        return solver == other.solver && answer.closure().equals(other.answer.closure());
     }
 
     /** Whether a member is held at the same places in another case. */
     public boolean sameSupports(Solution other, int member) {
-        return state == other.state || Arrays.equals(supports(member), other.supports(member));
+        return sameState(other) || Arrays.equals(supports(member), other.supports(member));
     }
 
     /** Change of the contact force (N), or of the opening (m) where open, per unit factor of a unit load. */
     public double influence(int contact, int unit) {
-        return state.response(unit).values()[contact];
+        return solver.state(answer.closure()).response(unit).values()[contact];
     }
 
     /** Contact states tried beyond the first. */

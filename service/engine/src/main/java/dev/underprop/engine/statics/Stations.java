@@ -1,7 +1,10 @@
 package dev.underprop.engine.statics;
 
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * One member cut wherever something begins, ends or presses, and what acts at each cut. Fixed for a structure; the
@@ -242,8 +245,30 @@ final class Stations {
         return samples;
     }
 
+    /** Which of the member's contacts come one after another along it. */
+    int[] contactsAlong() {
+        return IntStream.range(0, contacts.length)
+                .boxed()
+                .sorted(Comparator.comparingInt(i -> contactStation[i]))
+                .mapToInt(Integer::intValue)
+                .toArray();
+    }
+
+    int contact(int i) {
+        return contacts[i];
+    }
+
+    double contactAt(int i) {
+        return at[contactStation[i]];
+    }
+
+    /** Whether the i-th contact loads the member; else it holds it. */
+    boolean presses(int i) {
+        return presses[i];
+    }
+
     /** Stations that hold the member when the given contacts are closed, ascending. */
-    int[] supports(java.util.BitSet closed) {
+    int[] supports(BitSet closed) {
         int[] found = new int[contacts.length];
         int n = 0;
         for (int i = 0; i < contacts.length; i++) {
@@ -260,19 +285,19 @@ final class Stations {
      *
      * @param uniform load after each station (N/m), empty when there is none
      * @param point force at each station (N), empty when there is none
-     * @param pressing which contacts are closed
+     * @param closed which contacts are closed
      * @param values force at each closed contact (N)
      * @param out receives shear, moment and uniform load, one run after another
      * @param base where in {@code out} this member begins
      */
-    void fill(double[] uniform, double[] point, boolean[] pressing, double[] values, double[] out, int base) {
+    void fill(double[] uniform, double[] point, BitSet closed, double[] values, double[] out, int base) {
         int n = at.length;
         // The shear's run holds the jumps first, and is then summed in place.
         for (int i = 0; i < n; i++) {
             out[base + i] = point.length == 0 ? 0 : point[i];
         }
         for (int i = 0; i < contacts.length; i++) {
-            if (pressing[contacts[i]]) {
+            if (closed.get(contacts[i])) {
                 double force = values[contacts[i]];
                 out[base + contactStation[i]] += presses[i] ? force : -force;
             }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.underprop.engine.check.CheckId;
 import dev.underprop.engine.check.TimberCapacity;
 import dev.underprop.engine.clause.ibc2021.Section1806;
+import dev.underprop.engine.clause.irc2021.GirderNail;
 import dev.underprop.engine.clause.irc2021.SectionR301_7;
 import dev.underprop.engine.clause.irc2021.SectionR502_6;
 import dev.underprop.engine.clause.nds2018.DesignValue;
@@ -163,6 +164,15 @@ final class CapacityFigures {
         WoodGrade grade = Simple.grade(value, value, value, 1e10);
         double allowed = new TimberCapacity(Simple.member(Simple.section("2x6"), grade, 0), 1).bearing() * factor;
         return allowed / Section3_10.bearingStress(1, length, width).value();
+    }
+
+    static double nailing(Case published, Expected wanted) {
+        Inputs row = wanted.given();
+        GirderNail nail = GirderNail.of(row.number("diameter_in") * INCH, row.number("length_in") * INCH)
+                .orElseThrow();
+        return wanted.name().equals("spacingMax")
+                ? nail.spacing().value()
+                : nail.atEnds().value();
     }
 
     static double leastBearing(Case published, Expected wanted) {

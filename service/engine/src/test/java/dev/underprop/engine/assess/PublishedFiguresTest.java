@@ -42,6 +42,7 @@ class PublishedFiguresTest {
             Map.entry("girder-span-table", CapacityFigures::girderSpan),
             Map.entry("notched-shear", CapacityFigures::notchedShear),
             Map.entry("bearing", CapacityFigures::bearing),
+            Map.entry("built-up-nailing", CapacityFigures::nailing),
             Map.entry("minimum-bearing", CapacityFigures::leastBearing),
             Map.entry("presumptive-bearing", CapacityFigures::presumptive),
             Map.entry("pad-area-table", CapacityFigures::padArea),

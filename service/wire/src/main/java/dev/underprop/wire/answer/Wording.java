@@ -102,8 +102,11 @@ final class Wording {
             case BEAM_BENDING, BEAM_SHEAR -> "Set posts closer together, or take a deeper beam or more plies.";
             case BEAM_BEARING_AT_POST -> "Take a larger head plate, more plies, or set posts closer together.";
             case BEAM_BEARING_AT_JOIST -> "Put a steel plate or a wider beam under the joist.";
-            case BEAM_DEFLECTION_LIVE, BEAM_DEFLECTION_TOTAL -> "Set posts closer together, or take a deeper beam.";
+            case BEAM_DEFLECTION_LIVE, BEAM_DEFLECTION_TOTAL, BEAM_DEFLECTION_LONG_TERM ->
+                "Set posts closer together, or take a deeper beam.";
             case JOIST_BENDING, JOIST_SHEAR -> "Move the shore, add a second one, or set joists beside those there.";
+            case JOIST_NOTCH ->
+                "Carry the joist on its whole depth: a hanger, a block under the notch, or a joist beside it.";
             case JOIST_BEARING -> "Give the joist a longer seat.";
             case JOIST_DEFLECTION_LIVE, JOIST_DEFLECTION_TOTAL -> "Move the shore, or add a second one.";
             case BEARING_UPLIFT -> "Hold the joists down there by something of known strength, or move the shore.";
@@ -111,14 +114,17 @@ final class Wording {
             case POST_CONTACT -> "Find out why it goes slack; move it, or leave it out and check the plan without it.";
             case PAD_SOIL_BEARING -> "Take a larger pad, or set posts closer together.";
             case PAD_OVERLAP -> "Set the posts further apart, or design one pad for both.";
-            case SEAT_STRENGTH -> "Have what the joists rest on judged by an engineer.";
+            case SEAT_STRENGTH -> "Give the joist a longer seat or a stronger hanger, or take load onto a shore.";
+            case SEAT_LENGTH -> "Give the joist or girder a longer seat, or a listed hanger.";
             case BASE_PLATE_BEARING ->
                 "Take a larger base plate, a larger or stronger pad, or set posts closer together.";
             case PAD_ECCENTRICITY -> "Centre each post on its pad and stand it plumb, or take a larger pad.";
             case TIMBER_SERVICE -> "State whether the timber stays dry.";
             case TIMBER_TREATMENT -> "State whether the timber is treated and incised.";
-            case BEAM_PLY_FASTENING -> "Have the fastening of the plies designed.";
-            case BEAM_ROLL_RESTRAINT -> "Hold the beam against rolling at every post.";
+            case BEAM_PLY_FASTENING ->
+                "Nail every ply to the next as the table wants, and take plies that run through.";
+            case BEAM_ROLL_RESTRAINT ->
+                "Block or bracket the beam upright at every post, by something of known strength.";
             case POST_SIDEWAYS -> "Fasten head and foot by something of known strength, and keep the post plumb.";
             case POST_PLATES -> "Take thicker plates, or set posts closer together.";
             case PAD_STRENGTH ->

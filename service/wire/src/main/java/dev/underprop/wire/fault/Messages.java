@@ -136,6 +136,9 @@ public enum Messages {
             "The pier {0} does not stand under its girder.", "Look at its at, and at start and length of the beam."),
     PIERS_TOO_CLOSE("The piers {0} and {1} stand in the same place.", "Set them apart, or take one out."),
     EXTENT_EMPTY("It ends where it begins, or before.", "Give an end beyond the beginning."),
+    SEAT_UNSTATED(
+            "It is not said what carries the seat.", "Give load of a hanger or ledger, or the surface of a flat seat."),
+    SEAT_TWO_WAYS("The seat is said to hang, and to be flat.", "Give load, or surface with pressure, not both."),
     GAP_WITH_FASTENING(
             "The bearing is fastened, and joist {0} has a gap on it.",
             "Take the gap or the fastening out: what hangs clear holds nothing down."),
@@ -174,6 +177,9 @@ public enum Messages {
     FACTOR_REFUSED("An allowable rating has no factor.", "Take the factor out, or state that it is characteristic."),
     RESTRAINT_UNSTATED("It is not said what holds it.", "Give by, or free: true where nothing does."),
     RESTRAINT_TWO_WAYS("It is said to be held, and to be free.", "Give by, or free: true, not both."),
+    PLIES_TWO_WAYS("Every ply is said to run through, and there are joints.", "Give whole: true, or joints, not both."),
+    PLY_UNKNOWN("The beam has no ply {0}.", "Count the plies from 1 to {1}."),
+    JOINT_OFF_BEAM("The joint is not within the beam.", "Look at its at, and at start and length of the beam."),
     POST_END_UNSTATED(
             "It is not said what fastens this end of the post.", "Give by, or loose: true where nothing does."),
     POST_END_TWO_WAYS(

@@ -2,6 +2,7 @@ package dev.underprop.wire.meaning;
 
 import dev.underprop.engine.plan.Bearing;
 import dev.underprop.engine.plan.Fastening;
+import dev.underprop.engine.plan.Seat;
 import dev.underprop.engine.plan.SeatGap;
 import java.util.List;
 import java.util.Optional;
@@ -17,10 +18,11 @@ record BearingDraft(
         double to,
         Fastening fastening,
         List<SeatGap> gaps,
-        Optional<GirderDraft> girder) {
+        Optional<GirderDraft> girder,
+        Seat seat) {
 
     BearingDraft withGaps(List<SeatGap> its) {
-        return new BearingDraft(spot, name, y, length, stiffness, from, to, fastening, its, girder);
+        return new BearingDraft(spot, name, y, length, stiffness, from, to, fastening, its, girder, seat);
     }
 
     boolean under(JoistDraft joist) {
@@ -34,6 +36,6 @@ record BearingDraft(
 
     Bearing bearing() {
         Bearing.Body body = girder.<Bearing.Body>map(GirderDraft::girder).orElseGet(Bearing.Line::new);
-        return new Bearing(name, y, length, stiffness, from, to, fastening, gaps, body);
+        return new Bearing(name, y, length, stiffness, from, to, fastening, gaps, body, seat);
     }
 }

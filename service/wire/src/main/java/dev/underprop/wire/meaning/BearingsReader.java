@@ -84,7 +84,8 @@ final class BearingsReader {
                 to,
                 SupportReader.fastening(bearing.getFastened(), at.member("fastened")),
                 List.of(),
-                girder);
+                girder,
+                SeatBodyReader.read(bearing.getSeat(), at.member("seat")));
     }
 
     private void reportUnderNothing(BearingDraft draft) {

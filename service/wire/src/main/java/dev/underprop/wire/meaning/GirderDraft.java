@@ -3,6 +3,7 @@ package dev.underprop.wire.meaning;
 import dev.underprop.engine.plan.Fastening;
 import dev.underprop.engine.plan.Girder;
 import dev.underprop.engine.plan.Member;
+import dev.underprop.engine.plan.Seat;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,9 +13,9 @@ record GirderDraft(Optional<Member> member, double start, double length, List<Pi
     private static final double ROUNDING = 1e-9;
 
     /** One pier. */
-    record Pier(Spot spot, String name, double x, double length, double stiffness, Fastening fastening) {
+    record Pier(Spot spot, String name, double x, double length, double stiffness, Fastening fastening, Seat seat) {
         Girder.Pier pier() {
-            return new Girder.Pier(name, x, length, stiffness, fastening);
+            return new Girder.Pier(name, x, length, stiffness, fastening, seat);
         }
     }
 

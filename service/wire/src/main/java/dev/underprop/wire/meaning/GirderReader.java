@@ -70,7 +70,8 @@ final class GirderReader {
                 at.text("at", pier.getAt()).quantity(Range.POSITION),
                 at.text("length", pier.getLength()).quantity(Range.THICKNESS),
                 SupportReader.stiffness(kind, at.text("stiffness", pier.getStiffness())),
-                SupportReader.fastening(pier.getFastened(), at.member("fastened")));
+                SupportReader.fastening(pier.getFastened(), at.member("fastened")),
+                SeatBodyReader.read(pier.getSeat(), at.member("seat")));
     }
 
     private static void reportTooClose(List<GirderDraft.Pier> piers) {

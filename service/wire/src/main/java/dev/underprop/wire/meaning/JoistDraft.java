@@ -1,5 +1,6 @@
 package dev.underprop.wire.meaning;
 
+import dev.underprop.engine.plan.EndNotch;
 import dev.underprop.engine.plan.Joist;
 import dev.underprop.engine.plan.Member;
 import java.util.Optional;
@@ -13,8 +14,10 @@ import java.util.Optional;
  * @param start near end (m)
  * @param length (m)
  * @param member its timber, or nothing after a fault
+ * @param notch whether its ends are cut away from below
  */
-record JoistDraft(Spot spot, String name, double x, double start, double length, Optional<Member> member) {
+record JoistDraft(
+        Spot spot, String name, double x, double start, double length, Optional<Member> member, EndNotch notch) {
 
     private static final double ROUNDING = 1e-9;
 
@@ -37,6 +40,6 @@ record JoistDraft(Spot spot, String name, double x, double start, double length,
     }
 
     Joist joist() {
-        return new Joist(name, x, start, length, member.orElseThrow());
+        return new Joist(name, x, start, length, member.orElseThrow(), notch);
     }
 }

@@ -2,6 +2,7 @@ package dev.underprop.wire.meaning;
 
 import dev.underprop.api.model.Joist;
 import dev.underprop.api.model.JoistSet;
+import dev.underprop.engine.plan.EndNotch;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.wire.fault.Fault;
 import dev.underprop.wire.fault.Messages;
@@ -22,6 +23,7 @@ final class JoistsReader {
     private final TimberText common;
     private final Text start;
     private final Text length;
+    private final EndNotch notch;
     private final List<JoistDraft> joists = new ArrayList<>();
     private int counted;
 
@@ -32,6 +34,7 @@ final class JoistsReader {
         this.common = TimberText.of(set, spot);
         this.start = spot.text("start", set.getStart());
         this.length = spot.text("length", set.getLength());
+        this.notch = notch(spot.text("endNotch", set.getEndNotch()), new EndNotch.Unstated());
     }
 
     List<JoistDraft> read() {
@@ -63,7 +66,7 @@ final class JoistsReader {
         double near = start.quantity(Range.POSITION);
         double reach = length.quantity(Range.MEMBER_LENGTH);
         for (int i = 0; i < set.getCount(); i++) {
-            joists.add(new JoistDraft(spot, nextName(), first + i * step, near, reach, member));
+            joists.add(new JoistDraft(spot, nextName(), first + i * step, near, reach, member, notch));
         }
     }
 
@@ -94,7 +97,13 @@ final class JoistsReader {
                 at.text("at", joist.getAt()).quantity(Range.POSITION),
                 at.text("start", joist.getStart()).or(start).quantity(Range.POSITION),
                 at.text("length", joist.getLength()).or(length).quantity(Range.MEMBER_LENGTH),
-                member);
+                member,
+                notch(at.text("endNotch", joist.getEndNotch()), notch));
+    }
+
+    private static EndNotch notch(Text depth, EndNotch common) {
+        double cut = depth.quantityOr(Range.CLEARANCE, Double.NaN);
+        return Double.isNaN(cut) ? common : new EndNotch.Cut(cut);
     }
 
     private String nextName() {

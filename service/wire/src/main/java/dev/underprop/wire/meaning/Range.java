@@ -39,6 +39,7 @@ enum Range {
     CAPACITY(Dimension.FORCE, "1 lb", "10000 kip", true),
     STIFFNESS(Dimension.STIFFNESS, "1 N/m", "1e12 N/m", true),
     SOIL_PRESSURE(Dimension.PRESSURE, "1 psf", "1000 ksf", true),
+    SEAT_PRESSURE(Dimension.PRESSURE, "1 psi", "30 ksi", true),
     YIELD(Dimension.PRESSURE, "1 ksi", "200 ksi", true),
     STRENGTH(Dimension.PRESSURE, "100 psi", "30 ksi", true),
     UNIT_WEIGHT(Dimension.UNIT_WEIGHT, "1 pcf", "1000 pcf", true);

@@ -1,5 +1,6 @@
 package dev.underprop.wire.meaning;
 
+import dev.underprop.engine.plan.Assembly;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.SeatGap;
 import dev.underprop.engine.plan.Shore;
@@ -16,7 +17,8 @@ record ShoreDraft(
         double length,
         List<SeatGap> gaps,
         List<PostDraft> posts,
-        Shore.Bracing bracing) {
+        Shore.Bracing bracing,
+        Assembly assembly) {
 
     private static final double ROUNDING = 1e-9;
 
@@ -46,6 +48,7 @@ record ShoreDraft(
                 length,
                 gaps,
                 posts.stream().map(PostDraft::post).toList(),
-                bracing);
+                bracing,
+                assembly);
     }
 }

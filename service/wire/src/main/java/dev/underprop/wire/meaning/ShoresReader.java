@@ -36,16 +36,21 @@ final class ShoresReader {
         Spot beamSpot = at.member("beam");
         Beam beam = shore.getBeam();
         Optional<Member> member = timber.read(TimberText.of(beam, beamSpot), beam.getPlies());
+        double y = at.text("at", shore.getAt()).quantity(Range.POSITION);
+        double start = beamSpot.text("start", beam.getStart()).quantity(Range.POSITION);
+        double length = beamSpot.text("length", beam.getLength()).quantity(Range.MEMBER_LENGTH);
+        AssemblyReader.Beam plies = new AssemblyReader.Beam(beam.getPlies(), start, start + length);
         ShoreDraft bare = new ShoreDraft(
                 at,
                 shore.getName(),
-                at.text("at", shore.getAt()).quantity(Range.POSITION),
+                y,
                 member,
-                beamSpot.text("start", beam.getStart()).quantity(Range.POSITION),
-                beamSpot.text("length", beam.getLength()).quantity(Range.MEMBER_LENGTH),
+                start,
+                length,
                 List.of(),
                 posts.read(shore.getPosts(), at.member("posts")),
-                bracing(shore, at));
+                bracing(shore, at),
+                AssemblyReader.read(shore.getAssembly(), plies, at.member("assembly")));
         reportPosts(bare);
         reportJoists(bare, Boolean.TRUE.equals(shore.getPartial()));
         return new ShoreDraft(
@@ -57,7 +62,8 @@ final class ShoresReader {
                 bare.length(),
                 seats.read(at, shore.getGaps(), joist -> !bare.known() || bare.under(joist), false),
                 bare.posts(),
-                bare.bracing());
+                bare.bracing(),
+                bare.assembly());
     }
 
     private static dev.underprop.engine.plan.Shore.Bracing bracing(Shore shore, Spot at) {

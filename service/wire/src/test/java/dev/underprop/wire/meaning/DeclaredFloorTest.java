@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.underprop.engine.plan.Bearing;
+import dev.underprop.engine.plan.EndNotch;
 import dev.underprop.engine.plan.Fastening;
 import dev.underprop.engine.plan.Girder;
 import dev.underprop.engine.plan.Intensity;
@@ -11,6 +12,7 @@ import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.Joist;
 import dev.underprop.engine.plan.Load;
 import dev.underprop.engine.plan.Member;
+import dev.underprop.engine.plan.Seat;
 import dev.underprop.engine.plan.Situation;
 import dev.underprop.engine.section.RectangularSection;
 import dev.underprop.wire.tree.Format;
@@ -198,5 +200,35 @@ class DeclaredFloorTest {
                 .anyMatch(text -> text.startsWith("The weight of girders is computed"))
                 .noneMatch(text -> text.startsWith("Timber measured instead of sold by size"))
                 .doesNotHaveDuplicates();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"declared.json", "declared.yaml"})
+    void seatsAreFlatHungOrNotSaid(String file) {
+        JobPlan plan = Reading.file(file).plan();
+        Seat.Flat front = (Seat.Flat) plan.floor().bearings().get(0).seat();
+        assertThat(front.on()).isEqualTo(Seat.Surface.SILL_ON_MASONRY);
+        assertThat(front.by()).isEqualTo("the engineer");
+        assertThat(front.pressure()).isCloseTo(405 * POUND / (0.0254 * 0.0254), within(1e-3));
+        assertThat(plan.floor().bearings().get(1).seat()).isEqualTo(new Seat.Undeclared());
+        Seat.Hung rear = (Seat.Hung) plan.floor().bearings().get(2).seat();
+        assertThat(rear.by()).isEqualTo("hangers, listed");
+        assertThat(rear.load()).isCloseTo(900 * POUND, EXACT);
+        List<Girder.Pier> piers = girder(plan).piers();
+        assertThat(piers.get(2).name()).isEqualTo("east pier");
+        assertThat(piers.get(2).seat()).isEqualTo(new Seat.Flat(Seat.Surface.MASONRY, "surveyor", Double.NaN));
+        assertThat(piers.get(0).seat()).isEqualTo(new Seat.Undeclared());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"declared.json", "declared.yaml"})
+    void endNotchesAreTheOwnOnesElseThoseOfTheSet(String file) {
+        JobPlan plan = Reading.file(file).plan();
+        for (Joist joist : plan.floor().joists()) {
+            double depth = ((EndNotch.Cut) joist.notch()).depth();
+            assertThat(depth).isCloseTo(joist.name().equals("old") ? 0 : 0.0254, EXACT);
+        }
+        assertThat(Reading.file("two-bays.json").plan().floor().joists())
+                .allMatch(joist -> joist.notch() instanceof EndNotch.Unstated);
     }
 }

@@ -3,12 +3,14 @@ package dev.underprop.wire.meaning;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.underprop.engine.plan.Assembly;
 import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.LagScrews;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.PostType;
 import dev.underprop.engine.plan.Restraint;
 import dev.underprop.engine.plan.Shore;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.assertj.core.data.Offset;
@@ -124,5 +126,27 @@ class DeclaredSupportTest {
         assertThat(pipe.eccentricity()).isCloseTo(0.0127, EXACT);
         assertThat(pipe.plain()).isTrue();
         assertThat(((PostType) posts.get("A1").type()).tube()).isEqualTo(new PostType.NoTube());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"declared.json", "declared.yaml"})
+    void pliesAreReadWithTheirNailsAndJoints(String file) {
+        JobPlan plan = Reading.file(file).plan();
+        Assembly first = plan.shores().get(0).assembly();
+        Assembly.Nails nails = (Assembly.Nails) first.nailing();
+        assertThat(nails.diameter()).isCloseTo(0.0033274, EXACT);
+        assertThat(nails.length()).isCloseTo(0.0762, EXACT);
+        assertThat(nails.rows()).isEqualTo(2);
+        assertThat(nails.spacing()).isCloseTo(0.6096, EXACT);
+        assertThat(nails.staggered()).isTrue();
+        assertThat(nails.bothFaces()).isTrue();
+        assertThat(nails.everyPly()).isTrue();
+        assertThat(nails.atEnds()).isEqualTo(3);
+        assertThat(first.joints()).isEqualTo(new Assembly.JointsAt(List.of()));
+        Assembly second = plan.shores().get(1).assembly();
+        assertThat(second.nailing()).isEqualTo(new Assembly.NoNailing());
+        Assembly.Joint joint = ((Assembly.JointsAt) second.joints()).all().get(0);
+        assertThat(joint.ply()).isEqualTo(2);
+        assertThat(joint.x()).isCloseTo(1.8288, EXACT);
     }
 }

@@ -15,6 +15,7 @@ public final class Section3_3 {
     private static final Citation FLEXURE = Citation.remembered("NDS", "2018", "3.3.2");
     private static final Citation SQUARE = Citation.remembered("NDS", "2018", "3.3.3.1");
     private static final Citation HELD = Citation.remembered("NDS", "2018", "3.3.3.3");
+    private static final Citation AT_BEARINGS = Citation.remembered("NDS", "2018", "3.3.3.1 and 3.3.3.4");
     private static final Citation NOT_HELD = Citation.remembered("NDS", "2018", "3.3.3");
     private static final Citation LENGTHS_READ = Citation.read("NDS", "2018", "Table 3.3.3");
     private static final Citation LENGTHS = Citation.remembered("NDS", "2018", "Table 3.3.3");
@@ -52,6 +53,26 @@ public final class Section3_3 {
             return Outcome.of(1, "CL", HELD);
         }
         return new Outcome.Refused("the compression edge or the ends are not held sideways", NOT_HELD);
+    }
+
+    /**
+     * Whether a member stays upright where it bears: one no deeper than broad needs nothing (3.3.3.1), one deeper than
+     * broad is to be held there against turning (3.3.3.4). 1 where that is so, refused otherwise.
+     *
+     * @param breadth b (m), positive; of one ply where plies are not fastened to act together
+     * @param depth d (m), positive
+     * @param held whether it is held against turning where it bears
+     */
+    public static Outcome uprightAtBearings(double breadth, double depth, boolean held) {
+        double ratio = Admissible.positive(depth, "d") / Admissible.positive(breadth, "b");
+        return held || Units.atMost(ratio, 1)
+                ? Outcome.of(1, "held", AT_BEARINGS)
+                : new Outcome.Refused(
+                        String.format(
+                                Locale.ROOT,
+                                "a beam %.2f times as deep as broad is to be held against turning where it bears",
+                                ratio),
+                        AT_BEARINGS);
     }
 
     /**

@@ -80,4 +80,12 @@ class Section3_3Test {
         assertThatIllegalArgumentException().isThrownBy(() -> Section3_3.criticalStress(1, bad));
         assertThatIllegalArgumentException().isThrownBy(() -> Section3_3.stabilityWhenHeld(bad, 1, true, true));
     }
+
+    /** 3.3.3.1 and 3.3.3.4, from memory: d/b of 1 needs nothing, above it the member is held where it bears. */
+    @Test
+    void aMemberDeeperThanBroadIsHeldWhereItBears() {
+        assertThat(value(Section3_3.uprightAtBearings(0.2, 0.2, false)).value()).isEqualTo(1);
+        assertThat(value(Section3_3.uprightAtBearings(0.1, 0.2, true)).value()).isEqualTo(1);
+        assertThat(refusal(Section3_3.uprightAtBearings(0.1, 0.101, false))).contains("1.01 times");
+    }
 }
