@@ -36,6 +36,8 @@ class ContractTest {
                         "checkPlan",
                         "listChecks",
                         "explainCheck",
+                        "listCatalogue",
+                        "showCatalogue",
                         "explainProblem",
                         "getContract",
                         "healthLive",

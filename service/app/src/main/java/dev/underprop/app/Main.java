@@ -25,7 +25,13 @@ import picocli.CommandLine.Spec;
         },
         mixinStandardHelpOptions = true,
         versionProvider = Main.Versions.class,
-        subcommands = {ServeCommand.class, CheckCommand.class, ExplainCommand.class, HealthCommand.class})
+        subcommands = {
+            ServeCommand.class,
+            CheckCommand.class,
+            ExplainCommand.class,
+            CatalogueCommand.class,
+            HealthCommand.class
+        })
 public final class Main implements Runnable {
 
     @Spec

@@ -1,6 +1,7 @@
 package dev.underprop.app.http;
 
 import dev.underprop.app.report.ProblemKind;
+import dev.underprop.wire.catalogue.Wanted;
 import dev.underprop.wire.door.AnswerOptions;
 import dev.underprop.wire.door.AnswerOptions.Detail;
 import dev.underprop.wire.fault.Fault;
@@ -19,6 +20,8 @@ import java.util.Map;
 final class Query {
     private static final Map<String, UnitSystem> UNITS = ordered("us", UnitSystem.US, "si", UnitSystem.SI);
     private static final Map<String, Detail> DETAILS = ordered("compact", Detail.COMPACT, "full", Detail.FULL);
+
+    private static final int LONGEST = 100;
 
     private final Map<String, String> given = new LinkedHashMap<>();
     private final List<Fault> faults = new ArrayList<>();
@@ -50,6 +53,24 @@ final class Query {
         Detail detail = query.choice("detail", "detail", DETAILS, AnswerOptions.USUAL.detail());
         query.check();
         return new AnswerOptions(units, detail);
+    }
+
+    /**
+     * Which entries of a part of the catalogue are wanted.
+     *
+     * @param tables tables of the part
+     */
+    static Wanted wanted(Context context, List<String> tables) {
+        Query query = of(context);
+        query.refuseOthers(List.of("q", "table", "limit", "offset"));
+        String words = query.words("q");
+        Map<String, String> choices = new LinkedHashMap<>();
+        tables.forEach(table -> choices.put(table, table));
+        String table = query.choice("table", "table", choices, "");
+        int limit = query.whole("limit", 1, Wanted.MOST, Wanted.USUAL);
+        int offset = query.whole("offset", 0, Wanted.FARTHEST, 0);
+        query.check();
+        return new Wanted(words, table, limit, offset);
     }
 
     /** Refuses every parameter. */
@@ -97,6 +118,39 @@ final class Query {
             return usual;
         }
         return chosen;
+    }
+
+    private String words(String name) {
+        String value = given.get(name);
+        if (value == null) {
+            return "";
+        }
+        if (value.isBlank() || value.length() > LONGEST) {
+            String detail = "The words to look for are blank or too long.";
+            faults.add(fault(name, "words-unusable", detail, "Give 1 to " + LONGEST + " characters, or leave it out.")
+                    .withGot(value)
+                    .withLimit(LONGEST + " characters"));
+            return "";
+        }
+        return value;
+    }
+
+    /** A whole number in plain digits. */
+    private int whole(String name, int least, int most, int usual) {
+        String value = given.get(name);
+        if (value == null) {
+            return usual;
+        }
+        int number = value.matches("[0-9]{1,9}") ? Integer.parseInt(value) : -1;
+        if (number < least || number > most) {
+            String range = "from " + least + " to " + most;
+            String detail = "The parameter is not a whole number " + range + ".";
+            faults.add(fault(name, "number-out-of-range", detail, "Give a whole number " + range + ".")
+                    .withGot(value)
+                    .withLimit(range));
+            return usual;
+        }
+        return number;
     }
 
     private void check() {

@@ -39,7 +39,7 @@ final class Replies {
         bytes(context, PROBLEM, Documents.json(problem, false));
     }
 
-    private static void bytes(Context context, String contentType, byte[] bytes) {
+    static void bytes(Context context, String contentType, byte[] bytes) {
         context.contentType(contentType);
         context.res().setContentLength(bytes.length);
         context.result(bytes);

@@ -7,11 +7,13 @@ import io.javalin.http.Handler;
 final class Routes {
     private Routes() {}
 
-    static void add(RoutesConfig routes, Plans plans, Pages pages) {
+    static void add(RoutesConfig routes, Plans plans, Pages pages, CataloguePages catalogue) {
         routes.post("/v1/layout-analyses", plans::analyse);
         routes.post("/v1/plan-checks", plans::check);
         get(routes, "/v1/checks", pages::checks);
         get(routes, "/v1/checks/{id}", pages::check);
+        get(routes, "/v1/catalogue", catalogue::index);
+        get(routes, "/v1/catalogue/{part}", catalogue::part);
         get(routes, "/problems/{name}", pages::problem);
         get(routes, "/openapi.yaml", pages::contract);
         get(routes, "/health/live", pages::live);

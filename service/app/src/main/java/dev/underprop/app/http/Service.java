@@ -96,7 +96,7 @@ public final class Service implements AutoCloseable {
         config.router.ignoreTrailingSlashes = false;
         JettySettings.apply(config.jetty, settings);
         config.router.javaLangErrorHandler(Failures::answer);
-        Routes.add(config.routes, plans, pages);
+        Routes.add(config.routes, plans, pages, new CataloguePages());
         config.routes.exception(
                 Refused.class, (refused, context) -> Replies.problem(context, refused.problem(), refused.headers()));
         config.routes.exception(EndpointNotFound.class, (missing, context) -> unrouted(context));

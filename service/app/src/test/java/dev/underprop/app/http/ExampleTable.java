@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 final class ExampleTable {
     private static final String ANALYSES = "/v1/layout-analyses";
     private static final String CHECKS = "/v1/plan-checks";
+    private static final String CATALOGUE = "/v1/catalogue";
     private static final String JSON = "application/json";
     private static final String YAML = "application/yaml";
 
@@ -36,6 +37,9 @@ final class ExampleTable {
                 post("planCheckUnstable", "checkPlan", 200, CHECKS, YAML, sillOut),
                 get("checkList", "listChecks", 200, "/v1/checks"),
                 get("checkPage", "explainCheck", 200, "/v1/checks/beam-bending"),
+                get("catalogueIndex", "listCatalogue", 200, CATALOGUE),
+                get("cataloguePage", "showCatalogue", 200, CATALOGUE + "/soils?table=ibc-1806.2&limit=2"),
+                get("cataloguePageFound", "showCatalogue", 200, CATALOGUE + "/acme-screws?q=1-1/2"),
                 get("problemPage", "explainProblem", 200, "/problems/faulty"),
                 get("contractText", "getContract", 200, "/openapi.yaml").shown(Likeness.BEGINNING),
                 get("servicePage", "showService", 200, "/"),
@@ -44,6 +48,8 @@ final class ExampleTable {
                 post("problemUnreadable", "checkPlan", 400, CHECKS, JSON, syntax),
                 post("problemUnreadableEncoding", "checkPlan", 400, CHECKS, YAML, latin),
                 get("problemNotFound", "explainCheck", 404, "/v1/checks/beam-bendin"),
+                get("problemPartNotFound", "showCatalogue", 404, CATALOGUE + "/soil"),
+                get("problemFaultyPaging", "showCatalogue", 422, CATALOGUE + "/soils?limit=0"),
                 get("problemMethodNotAllowed", "checkPlan", 405, CHECKS),
                 get("problemNotAcceptable", "listChecks", 406, "/v1/checks").with("Accept", "application/xml"),
                 post("problemTooLarge", "checkPlan", 413, CHECKS, JSON, large),

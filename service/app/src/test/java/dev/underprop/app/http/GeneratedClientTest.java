@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.underprop.api.model.CataloguePage;
+import dev.underprop.api.model.CataloguePart;
 import dev.underprop.api.model.CheckSummary;
 import dev.underprop.api.model.HealthStatus;
 import dev.underprop.api.model.JobPlan;
@@ -16,6 +18,7 @@ import dev.underprop.api.model.ProblemError;
 import dev.underprop.app.Demos;
 import dev.underprop.client.ApiClient;
 import dev.underprop.client.ApiException;
+import dev.underprop.client.CatalogueApi;
 import dev.underprop.client.ChecksApi;
 import dev.underprop.client.HealthApi;
 import dev.underprop.client.PlansApi;
@@ -92,6 +95,18 @@ class GeneratedClientTest {
         for (CheckSummary check : all) {
             assertThat(checks.explainCheck(check.getId()).getTitle()).isEqualTo(check.getTitle());
         }
+    }
+
+    @Test
+    void looksUp() throws ApiException {
+        CatalogueApi catalogue = new CatalogueApi(client);
+
+        assertThat(catalogue.listCatalogue(null).getParts())
+                .extracting(CataloguePart::getPart)
+                .contains("soils");
+        CataloguePage page = catalogue.showCatalogue("acme-screws", "1-1/2", null, 1, null, null);
+        assertThat(page.getEntries().get(0).getName()).isEqualTo("Acme 1-1/2-4");
+        assertThat(page.getEntries().get(0).getValues().get(1).getValue()).isEqualTo("1/4 in");
     }
 
     @Test

@@ -81,7 +81,7 @@ class PagesHttpTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/", "/openapi.yaml", "/v1/checks", "/health/live", "/problems/faulty"})
+    @ValueSource(strings = {"/", "/openapi.yaml", "/v1/checks", "/v1/catalogue", "/health/live", "/problems/faulty"})
     void headHasTheHeadersOfGet(String path) {
         Response get = Client.right().get(path);
         Response head = Client.wrong().head(path);

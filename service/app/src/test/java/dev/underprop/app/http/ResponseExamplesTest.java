@@ -61,13 +61,21 @@ class ResponseExamplesTest {
         Response response = row.ask(service.port());
         assertThat(response.statusCode()).as(response.asString()).isEqualTo(row.status());
         assertThat(shown.headers(row.operation(), row.status()))
-                .allSatisfy((name, values) -> assertThat(values).as(name).containsExactly(response.header(name)));
+                .allSatisfy((name, values) -> assertHeader(response, name, values));
         JsonNode answer = tree(response);
         switch (row.likeness()) {
             case WHOLE -> assertSame(answer, example);
             case BUT_FOR_INSTANCE -> assertSame(withoutInstance(answer), withoutInstance(example));
             case BEGINNING -> assertThat(answer.textValue()).startsWith(example.textValue());
         }
+    }
+
+    /** A header is as shown; but the tag of an answer, which goes with its bytes, is not shown and is made from them. */
+    private static void assertHeader(Response response, String name, List<String> shown) {
+        List<String> wanted = name.equals("ETag")
+                ? List.of(EntityTag.of(response.asByteArray()).text())
+                : shown;
+        assertThat(wanted).as(name).containsExactly(response.header(name));
     }
 
     @ParameterizedTest

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,7 +24,8 @@ public final class Catalogue {
             List.of("species.csv", "grades.csv", "dressed-sizes.csv", "lumber-values.csv");
     private static final double INCH = 0.0254;
     private static final double PSI = 4.4482216152605 / (INCH * INCH);
-    private static final String ANY_WIDTH = "any";
+    /** Stands for the width where one row holds for all. */
+    static final String ANY_WIDTH = "any";
 
     /** Nominal widths of Table 4B, and the dressed width of each (in). */
     private static final Map<String, Double> WIDTHS = widths();
@@ -68,6 +70,21 @@ public final class Catalogue {
                 .filter(one -> one.name().toLowerCase(Locale.ROOT).equals(wanted)
                         || one.spellings().contains(wanted))
                 .findFirst();
+    }
+
+    /** All species groups, in the order of the table. */
+    List<Species> species() {
+        return species;
+    }
+
+    /** All sizes, in the order of the table. */
+    List<DressedSize> sizes() {
+        return sizes;
+    }
+
+    /** All reference values, in the order of the table, each under its species, grade and width. */
+    Map<List<String>, WoodGrade> values() {
+        return Collections.unmodifiableMap(values);
     }
 
     /** Names of all species groups. */
@@ -146,14 +163,15 @@ public final class Catalogue {
                         row.get(0),
                         List.of(row.get(1).split("\\|")),
                         WoodGrade.Sizes.valueOf(row.get(2)),
-                        Double.parseDouble(row.get(3))))
+                        Double.parseDouble(row.get(3)),
+                        cited(row, 4)))
                 .toList();
         Map<String, List<String>> grades = new LinkedHashMap<>();
         tables.get(1)
                 .rows()
                 .forEach(row -> grades.put(row.get(0), List.of(row.get(1).split("\\|"))));
         List<DressedSize> sizes = tables.get(2).rows().stream()
-                .map(row -> new DressedSize(row.get(0), inches(row.get(1)), inches(row.get(2))))
+                .map(row -> new DressedSize(row.get(0), inches(row.get(1)), inches(row.get(2)), cited(row, 3)))
                 .toList();
         return new Catalogue(species, grades, sizes, values(tables.get(3), species), digest(tables));
     }
@@ -196,10 +214,19 @@ public final class Catalogue {
     }
 
     private static Citation citation(List<String> row) {
-        String locator = row.get(12) + ", " + row.get(0);
-        return row.get(13).startsWith("read")
-                ? Citation.read(row.get(10), row.get(11), locator)
-                : Citation.remembered(row.get(10), row.get(11), locator);
+        Citation table = cited(row, 10);
+        String locator = table.locator() + ", " + row.get(0);
+        return new Citation(table.document(), table.edition(), locator, table.standing());
+    }
+
+    /** The four fields of a source: document, edition, locator, standing. */
+    private static Citation cited(List<String> row, int from) {
+        String document = row.get(from);
+        String edition = row.get(from + 1);
+        String locator = row.get(from + 2);
+        return row.get(from + 3).startsWith("read")
+                ? Citation.read(document, edition, locator)
+                : Citation.remembered(document, edition, locator);
     }
 
     private static String digest(List<Table> tables) {

@@ -1,6 +1,7 @@
 package dev.underprop.wire.catalogue;
 
 import dev.underprop.engine.material.WoodGrade;
+import dev.underprop.engine.standard.Citation;
 import java.util.List;
 
 /**
@@ -10,8 +11,11 @@ import java.util.List;
  * @param spellings other spellings, lower case
  * @param sizes which rule adjusts its values for size
  * @param gravity specific gravity G
+ * @param citation where G stands
  */
-public record Species(String name, List<String> spellings, WoodGrade.Sizes sizes, double gravity) {
+public record Species(String name, List<String> spellings, WoodGrade.Sizes sizes, double gravity, Citation citation) {
+
+    static final Citation WEIGHT = Citation.remembered("NDS Supplement", "2018", "3.1.3, at 19 % moisture");
 
     /** Water in the timber when its weight is computed (percent): the most that dry lumber holds. */
     private static final double MOISTURE = 19;

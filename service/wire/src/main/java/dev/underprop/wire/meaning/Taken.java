@@ -29,6 +29,7 @@ final class Taken {
             list.add("The weight of girders is computed from the specific gravity of their species at a moisture of 19"
                     + " percent (NDS Supplement 2018, 3.1.3; from memory).");
         }
+        list.addAll(GivenWeights.of(model, plan.floor()));
         model.getShores().stream()
                 .filter(shore -> Boolean.TRUE.equals(shore.getPartial()))
                 .forEach(shore -> list.add("Shore " + shore.getName()

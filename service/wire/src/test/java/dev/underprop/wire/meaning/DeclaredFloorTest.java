@@ -231,4 +231,36 @@ class DeclaredFloorTest {
         assertThat(Reading.file("two-bays.json").plan().floor().joists())
                 .allMatch(joist -> joist.notch() instanceof EndNotch.Unstated);
     }
+
+    @Test
+    void weightsGivenInPlaceOfTheCatalogueAreSaid() {
+        String given = " as the plan gives it, in place of the weight computed from size and species.";
+        String text = Reading.text("declared.yaml");
+        List<String> taken = Reading.understood(text, Format.YAML).assumptions();
+        assertThat(taken).contains("The joist at 3.9624 m weighs 0.043781708811619 kN/m" + given);
+        assertThat(taken.stream().filter(one -> one.endsWith(given))).hasSize(1);
+
+        String girder = text.replace("beam: {size: 2x10, plies: 3,", "beam: {size: 2x10, plies: 3, weight: 9 plf,");
+        assertThat(Reading.understood(girder, Format.YAML).assumptions())
+                .contains("The beam of girder girder weighs 9 plf" + given);
+
+        String joists = text.replace("    selfWeight: added\n", "    selfWeight: added\n    weight: 3 plf\n");
+        assertThat(Reading.understood(joists, Format.YAML).assumptions())
+                .contains("Joists for which nothing else is said weigh 3 plf" + given);
+
+        String included = text.replace("selfWeight: added", "selfWeight: included");
+        assertThat(Reading.understood(included, Format.YAML).assumptions()).noneMatch(one -> one.endsWith(given));
+    }
+
+    @Test
+    void weightOfAShoreBeamGivenInPlaceOfTheCatalogueIsSaid() {
+        String text = Reading.text("carriage-house.json");
+        assertThat(Reading.understood(text, Format.JSON).assumptions()).noneMatch(one -> one.contains("weighs"));
+
+        String given = text.replaceFirst("\"plies\": *3", "\"plies\": 3, \"weight\": \"12 plf\"");
+        assertThat(Reading.understood(given, Format.JSON).assumptions())
+                .contains(
+                        "The beam of shore A weighs 12 plf as the plan gives it, in place of the weight computed from size"
+                                + " and species.");
+    }
 }
