@@ -62,7 +62,7 @@ class PlansHttpTest {
 
     @ParameterizedTest
     @CsvSource({
-        "adequate-so-far.yaml, INCOMPLETE",
+        "adequate-so-far.yaml, ADEQUATE",
         "complete.yaml, INADEQUATE",
         "old-floor.yaml, INADEQUATE",
         "overhanging-end-joist.yaml, INADEQUATE",
