@@ -67,6 +67,14 @@ class DeclaredTest {
                 ", thickness: 1/2 in, yieldStress: 36000 psi, round: 3 in|post-plates",
                 ", sideways: 400 lb|post-sideways",
                 ", strength: 3000 psi|base-plate-bearing",
+                "make: cast, |pad-strength",
+                ", strength: 3000 psi|pad-strength",
+                ", centring: 1/2 in|pad-strength",
+                ", centring: 1/2 in|pad-eccentricity",
+                "limits: { settlement: 1/4 in, settlementSlope: 0.002, settlementCriterion: \"plaster must not crack, agreed on site\" }|pad-settlement",
+                "ground: { table: ibc-1806.2, class: silty sand, foundingDepth: 12 in, condition: undisturbed, subgrade: { soft: 150 pci, stiff: 300 pci, source: plate test on site } }|pad-soil-bearing",
+                "ground: { table: ibc-1806.2, class: silty sand, foundingDepth: 12 in, condition: undisturbed, subgrade: { soft: 150 pci, stiff: 300 pci, source: plate test on site } }|pad-eccentricity",
+                "ground: { table: ibc-1806.2, class: silty sand, foundingDepth: 12 in, condition: undisturbed, subgrade: { soft: 150 pci, stiff: 300 pci, source: plate test on site } }|pad-settlement",
                 "roll: { by: \"blocked at every post\" }|beam-roll-restraint",
                 "nails: { diameter: 0.131 in, length: 3 in, rows: 2, spacing: 12 in, staggered: true, bothFaces: true, everyPly: true, atEnds: 3 }|beam-ply-fastening",
                 "whole: true|beam-ply-fastening",
@@ -76,7 +84,6 @@ class DeclaredTest {
                 ", seat: { by: \"pocket of the ledger, listed\", load: 900 lb }|seat-strength",
                 "- { question: decay or notches, answer: \"no\" }|joist-notch",
                 "- { question: long duration, answer: \"no\" }|beam-deflection-long-term",
-                "ground: { table: ibc-1806.2, class: silty sand, foundingDepth: 12 in, condition: undisturbed }|pad-soil-bearing",
                 ", condition: undisturbed|pad-soil-bearing"
             })
     void eachDeclarationTakenOutIsMissed(String declaration, String check) {

@@ -37,7 +37,9 @@ final class Assumptions {
                 + " held only where a joist is fastened down.");
         list.add("Shore beams are taken as held against rolling over at each post, and their plies as sharing the load"
                 + " equally, which are checks of their own; they hold each other sideways in nothing.");
-        list.add("Pads are centred under their posts; the weight of the posts themselves is left out.");
+        list.add(
+                "Pads are centred under their posts but for the centring that the plan states; the weight of the posts is left"
+                        + " out.");
         list.add("Deflection is measured between the places that hold a member, not counting how far those go down.");
         list.add(
                 "Timber of which the plan does not say otherwise is untreated or not incised; all stands on edge and stays below 100 degrees Fahrenheit.");

@@ -4,6 +4,7 @@ import dev.underprop.engine.check.CheckId;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
+import dev.underprop.engine.pad.CutBeside;
 import dev.underprop.engine.plan.Excavation;
 import dev.underprop.engine.plan.Girder;
 import dev.underprop.engine.plan.Intake;
@@ -14,6 +15,7 @@ import dev.underprop.engine.plan.Joist;
 import dev.underprop.engine.plan.Lateral;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.Pad;
+import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.Shore;
 import dev.underprop.engine.standard.Citation;
 import java.util.ArrayList;
@@ -99,7 +101,11 @@ final class CircumstanceJudge {
         return Stream.of(
                         plan.floor().joists().stream().map(Joist::member),
                         plan.shores().stream().map(Shore::beam),
-                        plan.girders().stream().map(Girder::member))
+                        plan.girders().stream().map(Girder::member),
+                        pads(plan)
+                                .map(Pad::make)
+                                .filter(Pad.Mat.class::isInstance)
+                                .map(mat -> ((Pad.Mat) mat).timber()))
                 .flatMap(s -> s);
     }
 
@@ -114,5 +120,25 @@ final class CircumstanceJudge {
                                 : "given by " + ((Lateral.Given) lateral).by()
                                         + "; they act in the combinations and on what holds the floor sideways");
         return new CheckResult(CheckId.LATERAL_LOADS, "plan", finding, new CheckResult.NoCase(), LATERAL);
+    }
+
+    /** Cuts beside pads: post by post where there are any, else once. */
+    static List<CheckResult> excavation(JobPlan plan) {
+        List<CheckResult> results = new ArrayList<>();
+        Excavation excavation = plan.circumstances().excavation();
+        for (Shore shore : plan.shores()) {
+            for (Post post : shore.posts()) {
+                boolean once = !(excavation instanceof Excavation.Cuts);
+                if (!once || results.isEmpty()) {
+                    results.add(new CheckResult(
+                            CheckId.EXCAVATION,
+                            once ? "plan" : post.name(),
+                            CutBeside.judge(excavation, post, shore.y()),
+                            new CheckResult.NoCase(),
+                            CutBeside.citation()));
+                }
+            }
+        }
+        return results;
     }
 }

@@ -6,9 +6,14 @@ import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
 import dev.underprop.engine.check.TimberCapacity;
 import dev.underprop.engine.clause.nds2018.Section3_10;
+import dev.underprop.engine.pad.PadEccentricity;
+import dev.underprop.engine.pad.PadLoad;
+import dev.underprop.engine.pad.PadSettlement;
+import dev.underprop.engine.pad.PadStrength;
 import dev.underprop.engine.plan.Bearing;
 import dev.underprop.engine.plan.Fastening;
 import dev.underprop.engine.plan.Girder;
+import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Intake;
 import dev.underprop.engine.plan.Joist;
 import dev.underprop.engine.plan.Lateral;
@@ -215,6 +220,7 @@ final class ContactJudge {
                 pressed(c, post, load),
                 BasePlateJudge.rule(post),
                 BasePlateJudge.factored(post) ? run.met().factored() : run.met().greatest());
+        judgePad(c, head, load);
     }
 
     private SidewaysJudge.Demand sideways(int c, double load) {
@@ -236,9 +242,7 @@ final class ContactJudge {
     }
 
     private Finding pressed(int c, Post post, double load) {
-        Peaks factored = run.met().factored();
-        double factoredLoad = factored.met(c) ? Math.max(0, factored.value(c)) : Double.NaN;
-        return BasePlateJudge.judge(post, material(post), load, factoredLoad);
+        return BasePlateJudge.judge(post, material(post), load, factored(c));
     }
 
     private Citation padCitation() {
@@ -246,9 +250,70 @@ final class ContactJudge {
     }
 
     private static BasePlateJudge.Material material(Post post) {
-        return post.footing() instanceof Pad pad && pad.make() instanceof Pad.Cast cast
-                ? new BasePlateJudge.Material(cast.strength(), Double.NaN)
-                : BasePlateJudge.Material.UNSTATED;
+        if (!(post.footing() instanceof Pad pad)) {
+            return BasePlateJudge.Material.UNSTATED;
+        }
+        return new BasePlateJudge.Material(pad.make().strength(), PadStrength.acrossGrain(post));
+    }
+
+    private void judgePad(int c, ContactPlace.OnPost head, double load) {
+        Post post = run.plan().shores().get(head.shore()).posts().get(head.post());
+        Ground ground = run.plan().ground();
+        PadLoad demand = new PadLoad(load, factored(c), lean());
+        add(
+                CheckId.PAD_STRENGTH,
+                c,
+                PadStrength.judge(post, ground, demand),
+                PadStrength.citation(post),
+                PadStrength.factored(post) ? run.met().factored() : run.met().greatest());
+        add(
+                CheckId.PAD_ECCENTRICITY,
+                c,
+                PadEccentricity.judge(post, ground, demand),
+                PadEccentricity.citation(),
+                run.met().greatest());
+        add(
+                CheckId.PAD_SETTLEMENT,
+                c,
+                settlement(c, head),
+                PadSettlement.citation(ground),
+                run.met().greatest());
+    }
+
+    private Finding settlement(int c, ContactPlace.OnPost head) {
+        List<PadSettlement.Loaded> others = new ArrayList<>();
+        for (int other = 0; other < run.frame().places().size(); other++) {
+            if (other != c
+                    && run.frame().places().get(other) instanceof ContactPlace.OnPost near
+                    && near.shore() == head.shore()) {
+                others.add(loaded(other, near));
+            }
+        }
+        return PadSettlement.judge(
+                loaded(c, head),
+                others,
+                run.plan().ground(),
+                run.plan().circumstances().limits().settlement());
+    }
+
+    private PadSettlement.Loaded loaded(int c, ContactPlace.OnPost head) {
+        Post post = run.plan().shores().get(head.shore()).posts().get(head.post());
+        double least =
+                run.met().everOpen(c) ? 0 : Math.max(0, -run.met().least().value(c));
+        return new PadSettlement.Loaded(
+                post, least, Math.max(0, run.met().greatest().value(c)));
+    }
+
+    /** Greatest load of the strength combinations (N), NaN where they were not solved. */
+    private double factored(int c) {
+        Peaks factored = run.met().factored();
+        return factored.met(c) ? Math.max(0, factored.value(c)) : Double.NaN;
+    }
+
+    /** What a post pushes sideways on its pad over its load; known sideways forces go into what holds the floor. */
+    private double lean() {
+        double plumb = run.plan().circumstances().limits().plumb().lean();
+        return Math.max(SidewaysJudge.NOTIONAL, StrictMath.tan(plumb));
     }
 
     private Finding contact(int c, Post post) {

@@ -2,7 +2,7 @@ package dev.underprop.engine.assess;
 
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
-import dev.underprop.engine.check.Measure;
+import dev.underprop.engine.pad.GroundPressure;
 import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
@@ -10,11 +10,6 @@ import dev.underprop.engine.standard.Citation;
 
 /** Contact pressure of a pad, its own weight included, against the allowable bearing pressure of the ground. */
 final class PadJudge {
-
-    private static final Citation GIVEN = Citation.remembered("IBC", "2021", "1806.1, value given for the site");
-
-    /** Least depth of a footing below undisturbed ground, 12 in (m): IBC 2021 1809.4, from memory. */
-    private static final double LEAST_DEPTH = 12 * 0.0254;
 
     private PadJudge() {}
 
@@ -26,52 +21,10 @@ final class PadJudge {
         if (!(pad.weight() instanceof Pad.Known weight)) {
             return new CheckResult.NotChecked("the unit weight of pad " + pad.name() + " is not given");
         }
-        double pressure = load / pad.area() + weight.unitWeight() * pad.thickness();
-        if (ground instanceof Ground.Given given) {
-            return judge(given, pressure);
-        }
-        return ground instanceof Ground.Presumptive presumptive
-                ? judge(presumptive, pressure)
-                : new CheckResult.NotChecked("the plan says nothing of the ground (declare: ground)");
-    }
-
-    private static Finding judge(Ground.Given ground, double pressure) {
-        return switch (ground.condition()) {
-            case ORGANIC ->
-                new CheckResult.Refused(
-                        Measure.PRESSURE, pressure, "organic ground and peat carry no pad; have it investigated");
-            case FILL -> new CheckResult.NotChecked("the ground is fill; that the value was given for it is not shown");
-            case UNDISTURBED, UNSTATED -> new CheckResult.Judged(Measure.PRESSURE, pressure, ground.pressure());
-        };
-    }
-
-    private static Finding judge(Ground.Presumptive ground, double pressure) {
-        switch (ground.condition()) {
-            case FILL:
-                return new CheckResult.Refused(
-                        Measure.PRESSURE, pressure, "presumptive values do not hold for fill; have it investigated");
-            case ORGANIC:
-                return new CheckResult.Refused(
-                        Measure.PRESSURE, pressure, "organic ground has no presumptive value; have it investigated");
-            case UNSTATED:
-                return new CheckResult.NotChecked(
-                        "whether the ground is undisturbed is not stated (declare: condition)");
-            default:
-                return founded(ground, pressure);
-        }
-    }
-
-    private static Finding founded(Ground.Presumptive ground, double pressure) {
-        if (Double.isNaN(ground.foundingDepth())) {
-            return new CheckResult.NotChecked("the founding depth is not stated (declare: foundingDepth)");
-        }
-        return ground.foundingDepth() < LEAST_DEPTH - 1e-9
-                ? new CheckResult.NotChecked("the pads are founded less than 12 in below the ground, where presumptive"
-                        + " values do not hold (IBC 1809.4, from memory)")
-                : new CheckResult.Judged(Measure.PRESSURE, pressure, ground.pressure());
+        return GroundPressure.judge(ground, load / pad.area() + weight.unitWeight() * pad.thickness());
     }
 
     static Citation citation(Ground ground) {
-        return ground instanceof Ground.Presumptive presumptive ? presumptive.citation() : GIVEN;
+        return GroundPressure.citation(ground);
     }
 }

@@ -14,6 +14,7 @@ import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
 import dev.underprop.engine.check.PlanVerdict;
+import dev.underprop.engine.plan.Excavation;
 import dev.underprop.engine.plan.Situation;
 import dev.underprop.engine.standard.Citation;
 import dev.underprop.engine.statics.LoadCase;
@@ -66,6 +67,9 @@ final class SituationJudge {
             checks.addAll(CircumstanceJudge.intake(run.plan()));
             if (bearingRemoved()) {
                 checks.add(CircumstanceJudge.lateral(run.plan()));
+            }
+            if (bearingRemoved() || run.plan().circumstances().excavation() instanceof Excavation.Cuts) {
+                checks.addAll(CircumstanceJudge.excavation(run.plan()));
             }
             checks.addAll(withoutObject(checks));
         } else {

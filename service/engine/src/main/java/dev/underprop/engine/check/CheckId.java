@@ -38,18 +38,18 @@ public enum CheckId {
     BEAM_ROLL_RESTRAINT("beam-roll-restraint", "Shore beam held against rolling over", Scope.ALWAYS, true),
     POST_SIDEWAYS("post-sideways", "Post head and foot held sideways", Scope.ALWAYS, true),
     POST_PLATES("post-plates", "Head and base plates in bending", Scope.ALWAYS, true),
-    PAD_STRENGTH("pad-strength", "Pad in bending and shear", Scope.ALWAYS, false),
+    PAD_STRENGTH("pad-strength", "Pad in bending and shear", Scope.ALWAYS, true),
     SEAT_STRENGTH("seat-strength", "Sill, wall or girder under a joist", Scope.ALWAYS, true),
     SEAT_LENGTH("seat-length", "Length of the seat under a joist or girder", Scope.ALWAYS, true),
     BASE_PLATE_BEARING("base-plate-bearing", "Base plate pressed on its pad", Scope.ALWAYS, true),
-    PAD_ECCENTRICITY("pad-eccentricity", "Load off the centre of a pad", Scope.ALWAYS, false),
-    PAD_SETTLEMENT("pad-settlement", "Settlement of the pads", Scope.ALWAYS, false),
+    PAD_ECCENTRICITY("pad-eccentricity", "Load off the centre of a pad", Scope.ALWAYS, true),
+    PAD_SETTLEMENT("pad-settlement", "Settlement of the pads", Scope.ALWAYS, true),
     BEARING_TRANSFER("bearing-transfer", "Movement when a bearing is taken away", Scope.ALWAYS, true),
     TIPPING("tipping", "Factor of safety against tipping", Scope.ALWAYS, true),
     SIDEWAYS_RESTRAINT("sideways-restraint", "Floor and shore heads held in both directions", Scope.ALWAYS, true),
     INTAKE("intake", "Questions that catch the classic accidents", Scope.ALWAYS, true),
     LATERAL_LOADS("lateral-loads", "Wind and seismic loads", Scope.BEARING_REMOVED, true),
-    EXCAVATION("excavation", "Excavation beside a pad", Scope.BEARING_REMOVED, false);
+    EXCAVATION("excavation", "Excavation beside a pad", Scope.BEARING_REMOVED, true);
 
     /** When a check is required. */
     public enum Scope {

@@ -6,8 +6,14 @@ package dev.underprop.engine.plan;
  * @param fitUp how far one post's head may be out of line with its neighbours (m)
  * @param transfer change of slope of the floor that the house may suffer when a bearing is taken away
  * @param plumb how far a post may lean
+ * @param settlement how far pads may settle, or that it is not stated
  */
-public record Limits(FitUp fitUp, Transfer transfer, Plumb plumb) {
+public record Limits(FitUp fitUp, Transfer transfer, Plumb plumb, Settlement settlement) {
+
+    /** Limits that say nothing of settlement. */
+    public Limits(FitUp fitUp, Transfer transfer, Plumb plumb) {
+        this(fitUp, transfer, plumb, new NoSettlement());
+    }
 
     /** Limits that say nothing of plumb. */
     public Limits(FitUp fitUp, Transfer transfer) {
@@ -62,6 +68,26 @@ public record Limits(FitUp fitUp, Transfer transfer, Plumb plumb) {
             if (!(lean < Math.PI / 2)) {
                 throw new IllegalArgumentException("a lean must be less than a quarter turn");
             }
+        }
+    }
+
+    /** How far pads may settle. It has no default. */
+    public sealed interface Settlement {}
+
+    /** Not stated. */
+    public record NoSettlement() implements Settlement {}
+
+    /**
+     * Stated.
+     *
+     * @param total of one pad (m), positive
+     * @param slope difference of two pads of a shore over their distance, positive
+     * @param name what the limits stand for, in words
+     */
+    public record Settles(double total, double slope, String name) implements Settlement {
+        public Settles {
+            Sense.positive(total, "settlement limit");
+            Sense.positive(slope, "settlement limit");
         }
     }
 }

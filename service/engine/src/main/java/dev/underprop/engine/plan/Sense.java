@@ -20,6 +20,13 @@ final class Sense {
         }
     }
 
+    /** NaN stands for what is not stated. */
+    static void positiveOrNaN(double value, String what) {
+        if (!Double.isNaN(value)) {
+            positive(value, what);
+        }
+    }
+
     static void notNegative(double value, String what) {
         if (!(value >= 0) || Double.isInfinite(value)) {
             throw new IllegalArgumentException(what + " must not be negative, and finite");

@@ -27,6 +27,7 @@ final class Assembly {
     private final double scale;
     private final double shortest;
     private final double longest;
+    private final ForceChange balance;
 
     Assembly(Frame frame, List<UnitLoad> units) {
         this.frame = frame;
@@ -57,6 +58,7 @@ final class Assembly {
         this.scale = stiffest > 0 ? stiffest : 1;
         this.shortest = most > 0 ? least : 1;
         this.longest = most > 0 ? most : 1;
+        this.balance = forceChange();
     }
 
     private static int[][] contactsOfCarriers(Frame frame) {
@@ -270,6 +272,11 @@ final class Assembly {
     /** A place to work out what a change of forces does to all members. */
     ForceChange forceChange() {
         return new ForceChange(layout, frame.members(), frame.contacts().size());
+    }
+
+    /** The same place again and again, for what is looked at and done with. */
+    ForceChange balance() {
+        return balance;
     }
 
     double scale() {

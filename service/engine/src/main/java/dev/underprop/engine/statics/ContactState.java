@@ -315,7 +315,7 @@ final class ContactState {
             forces[c] = pressing[c] ? forces[c] : 0;
         }
         forces[contact] = pressing[contact] ? forces[contact] : 1;
-        ForceChange balance = assembly.forceChange();
+        ForceChange balance = assembly.balance();
         balance.of(forces);
         return balance.imbalance();
     }

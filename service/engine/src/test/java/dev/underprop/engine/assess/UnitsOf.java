@@ -33,6 +33,7 @@ final class UnitsOf {
             case "lbf.in2" -> POUND * INCH * INCH;
             case "psi" -> PSI;
             case "psf" -> PSF;
+            case "kN/m3" -> 1e3;
             default -> throw new IllegalArgumentException("no such unit: " + unit);
         };
     }

@@ -118,7 +118,7 @@ final class Wording {
             case SEAT_LENGTH -> "Give the joist or girder a longer seat, or a listed hanger.";
             case BASE_PLATE_BEARING ->
                 "Take a larger base plate, a larger or stronger pad, or set posts closer together.";
-            case PAD_ECCENTRICITY -> "Centre each post on its pad.";
+            case PAD_ECCENTRICITY -> "Centre each post on its pad and stand it plumb, or take a larger pad.";
             case TIMBER_SERVICE -> "State whether the timber stays dry.";
             case TIMBER_TREATMENT -> "State whether the timber is treated and incised.";
             case BEAM_PLY_FASTENING ->
@@ -127,8 +127,9 @@ final class Wording {
                 "Block or bracket the beam upright at every post, by something of known strength.";
             case POST_SIDEWAYS -> "Fasten head and foot by something of known strength, and keep the post plumb.";
             case POST_PLATES -> "Take thicker plates, or set posts closer together.";
-            case PAD_STRENGTH -> "Have the pad judged by an engineer.";
-            case PAD_SETTLEMENT -> "Have the settlement judged by an engineer.";
+            case PAD_STRENGTH ->
+                "Take a thicker or stronger pad, a larger base plate, or set posts closer together; never a hollow block.";
+            case PAD_SETTLEMENT -> "Take larger pads or firmer ground, or have the settlement judged by an engineer.";
             case GIRDER_BENDING, GIRDER_SHEAR, GIRDER_DEFLECTION_LIVE, GIRDER_DEFLECTION_TOTAL ->
                 "Put a post under the girder, or take its load onto a shore.";
             case GIRDER_BEARING_AT_PIER -> "Give the girder a longer seat on its pier.";

@@ -224,6 +224,18 @@ public enum Messages {
             "The damage limit is described by half: {0} is missing.",
             "Give transferSlope and transferCriterion, or neither."),
 
+    SETTLEMENT_INCOMPLETE(
+            "The limit of settlement is described in part: {0} is missing.",
+            "Give settlement, settlementSlope and settlementCriterion, or none of them."),
+
+    // Meaning: pads
+    PAD_FOREIGN("A pad of this kind and make has no {0}.", "Take {0} out, or look at kind and make."),
+    PAD_RATING_INCOMPLETE(
+            "The rating of the pad is described by half: {0} is missing.", "Give rating and ratingSource, or neither."),
+    PAD_TWO_WAYS(
+            "The strength of the pad is described in two ways.",
+            "Give yieldStress or mat, or rating and ratingSource."),
+
     // Meaning: ground
     GROUND_TWO_WAYS("The ground is described in two ways.", "Give table and class, or allowable and source."),
     GROUND_INCOMPLETE("The ground is described by half: {0} is missing.", "Give {0}; or leave the section out."),

@@ -1,6 +1,7 @@
 package dev.underprop.wire.meaning;
 
 import dev.underprop.api.model.Ground;
+import dev.underprop.api.model.Subgrade;
 import dev.underprop.engine.clause.ibc2021.Section1806;
 import dev.underprop.engine.plan.Ground.Condition;
 import dev.underprop.engine.standard.Cited;
@@ -43,16 +44,37 @@ final class GroundReader {
         } else {
             requireBoth(allowable, source);
         }
+        Supplier<dev.underprop.engine.plan.Ground.Subgrade> gives =
+                subgrade(ground.getSubgrade(), at.member("subgrade"));
         return () -> byTable
-                ? presumptive(found.orElseThrow(), condition, depth)
-                : new dev.underprop.engine.plan.Ground.Given(pressure, source.value(), condition);
+                ? presumptive(found.orElseThrow(), condition, depth, gives.get())
+                : new dev.underprop.engine.plan.Ground.Given(pressure, source.value(), condition, gives.get());
+    }
+
+    private static Supplier<dev.underprop.engine.plan.Ground.Subgrade> subgrade(@Nullable Subgrade given, Spot at) {
+        if (given == null) {
+            return dev.underprop.engine.plan.Ground.NoSubgrade::new;
+        }
+        double soft = at.text("soft", given.getSoft()).quantity(Range.SUBGRADE);
+        double stiff = at.text("stiff", given.getStiff()).quantity(Range.SUBGRADE);
+        Text source = at.text("source", given.getSource());
+        boolean said = source.said();
+        if (stiff < soft) {
+            at.report(Messages.STIFFNESS_RANGE_TURNED, "");
+        }
+        return () -> said
+                ? new dev.underprop.engine.plan.Ground.Modulus(soft, stiff, source.value())
+                : new dev.underprop.engine.plan.Ground.NoSubgrade();
     }
 
     private static dev.underprop.engine.plan.Ground presumptive(
-            Section1806.SoilClass soil, Condition condition, double depth) {
+            Section1806.SoilClass soil,
+            Condition condition,
+            double depth,
+            dev.underprop.engine.plan.Ground.Subgrade gives) {
         Cited pressure = Section1806.pressure(soil);
         return new dev.underprop.engine.plan.Ground.Presumptive(
-                soil.title(), pressure.value(), pressure.citation(), condition, depth);
+                soil.title(), pressure.value(), pressure.citation(), condition, depth, gives);
     }
 
     private static void requireBoth(Text one, Text other) {

@@ -17,7 +17,31 @@ final class LimitsReader {
         return new Limits(
                 Double.isNaN(fitUp) ? Limits.DEFAULT.fitUp() : new Limits.FitUp(fitUp, true),
                 transfer(limits, at),
-                plumb(limits, at));
+                plumb(limits, at),
+                settlement(limits, at));
+    }
+
+    private static Limits.Settlement settlement(dev.underprop.api.model.Limits limits, Spot at) {
+        Text total = at.text("settlement", limits.getSettlement());
+        Text criterion = at.text("settlementCriterion", limits.getSettlementCriterion());
+        Double slope = limits.getSettlementSlope();
+        double most = total.quantityOr(Range.SETTLEMENT, Double.NaN);
+        boolean said = criterion.said();
+        if (!total.given() && !criterion.given() && slope == null) {
+            return new Limits.NoSettlement();
+        }
+        require(total.given(), total.spot(), total.name());
+        require(slope != null, at.member("settlementSlope"), "settlementSlope");
+        require(criterion.given(), criterion.spot(), criterion.name());
+        return slope != null && said && most > 0
+                ? new Limits.Settles(most, slope, criterion.value())
+                : new Limits.NoSettlement();
+    }
+
+    private static void require(boolean given, Spot spot, String name) {
+        if (!given) {
+            spot.report(Messages.SETTLEMENT_INCOMPLETE, "", name);
+        }
     }
 
     private static Limits.Plumb plumb(dev.underprop.api.model.Limits limits, Spot at) {

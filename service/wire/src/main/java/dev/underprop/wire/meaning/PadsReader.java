@@ -1,6 +1,9 @@
 package dev.underprop.wire.meaning;
 
 import dev.underprop.api.model.Pad;
+import dev.underprop.engine.plan.Pad.Anywhere;
+import dev.underprop.engine.plan.Pad.Make;
+import dev.underprop.engine.plan.Pad.Within;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -17,22 +20,23 @@ final class PadsReader {
 
     private PadsReader() {}
 
-    static NameTable<Supplier<dev.underprop.engine.plan.Pad>> read(@Nullable List<Pad> pads, Spot spot) {
+    static NameTable<Supplier<dev.underprop.engine.plan.Pad>> read(
+            @Nullable List<Pad> pads, TimberReader timber, Spot spot) {
         NameTable<Supplier<dev.underprop.engine.plan.Pad>> table = new NameTable<>("pad");
         for (int i = 0; pads != null && i < pads.size(); i++) {
             Spot at = spot.element(i);
-            table.add(pads.get(i).getName(), draft(pads.get(i), at), at.member("name"));
+            table.add(pads.get(i).getName(), draft(pads.get(i), timber, at), at.member("name"));
         }
         return table;
     }
 
-    private static Supplier<dev.underprop.engine.plan.Pad> draft(Pad pad, Spot at) {
+    private static Supplier<dev.underprop.engine.plan.Pad> draft(Pad pad, TimberReader timber, Spot at) {
         Optional<String> kind = at.text("kind", pad.getKind()).choice(KINDS);
         double along = at.text("along", pad.getAlong()).quantity(Range.THICKNESS);
         double across = at.text("across", pad.getAcross()).quantity(Range.THICKNESS);
         double thickness = at.text("thickness", pad.getThickness()).quantity(Range.THICKNESS);
-        Text strengthText = at.text("strength", pad.getStrength());
-        double strength = strengthText.quantityOr(Range.STRENGTH, 0);
+        Supplier<Make> make = PadMakeReader.read(pad, kind.orElse(""), timber, at);
+        double centring = at.text("centring", pad.getCentring()).quantityOr(Range.CENTRING, Double.NaN);
         Text unitWeight = at.text("unitWeight", pad.getUnitWeight());
         double stated = unitWeight.quantityOr(Range.UNIT_WEIGHT, 0);
         return () -> new dev.underprop.engine.plan.Pad(
@@ -42,9 +46,8 @@ final class PadsReader {
                 across,
                 thickness,
                 weight(kind.orElseThrow(), unitWeight.given(), stated),
-                strengthText.given()
-                        ? new dev.underprop.engine.plan.Pad.Cast(strength)
-                        : new dev.underprop.engine.plan.Pad.Unmade());
+                make.get(),
+                Double.isNaN(centring) ? new Anywhere() : new Within(centring));
     }
 
     private static dev.underprop.engine.plan.Pad.Weight weight(String kind, boolean given, double stated) {

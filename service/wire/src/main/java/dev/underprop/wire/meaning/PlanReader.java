@@ -87,7 +87,7 @@ public final class PlanReader {
     private List<ShoreDraft> shores(JobPlan model, Spot root, List<JoistDraft> joists, SeatReader seats) {
         NameTable<PostTypesReader.Draft> types =
                 new PostTypesReader(timber).read(model.getPostTypes(), root.member("postTypes"));
-        NameTable<Supplier<Pad>> pads = PadsReader.read(model.getPads(), root.member("pads"));
+        NameTable<Supplier<Pad>> pads = PadsReader.read(model.getPads(), timber, root.member("pads"));
         return new ShoresReader(joists, seats, timber, new PostsReader(types, pads))
                 .read(model.getShores(), root.member("shores"));
     }

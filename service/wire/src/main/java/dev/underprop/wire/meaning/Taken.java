@@ -7,6 +7,7 @@ import dev.underprop.api.model.PostType;
 import dev.underprop.engine.plan.Girder;
 import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Member;
+import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.TimberPost;
 import dev.underprop.engine.standard.Citation;
@@ -110,7 +111,11 @@ final class Taken {
                         plan.shores().stream().map(dev.underprop.engine.plan.Shore::beam),
                         plan.shores().stream()
                                 .flatMap(shore -> shore.posts().stream())
-                                .flatMap(Taken::timberPost))
+                                .flatMap(Taken::timberPost),
+                        plan.shores().stream()
+                                .flatMap(shore -> shore.posts().stream())
+                                .filter(post -> post.footing() instanceof Pad pad && pad.make() instanceof Pad.Mat)
+                                .map(post -> ((Pad.Mat) ((Pad) post.footing()).make()).timber()))
                 .flatMap(stream -> stream);
     }
 }

@@ -3,6 +3,7 @@ package dev.underprop.wire.meaning;
 import dev.underprop.api.model.Beam;
 import dev.underprop.api.model.Joist;
 import dev.underprop.api.model.JoistSet;
+import dev.underprop.api.model.Mat;
 import dev.underprop.api.model.TimberPost;
 
 /** What a plan says of the timber of a joist, of a beam's plies or of a post. */
@@ -86,6 +87,25 @@ record TimberText(
                 at.text("weight", null),
                 at.text("treatment", post.getTreatment()),
                 at.truth("incised", post.getIncised()));
+    }
+
+    /** Of a mat, which is whole and wet, and whose weight is that of the pad. */
+    static TimberText of(Mat mat, Spot at) {
+        return new TimberText(
+                new SectionText(
+                        at.text("size", mat.getSize()),
+                        at.text("breadth", mat.getBreadth()),
+                        at.text("depth", mat.getDepth()),
+                        at.text("netBreadth", null),
+                        at.text("netDepth", null),
+                        at.text("netBy", null)),
+                at.text("species", mat.getSpecies()),
+                at.text("grade", mat.getGrade()),
+                at.text("gradeAssumedBy", mat.getGradeAssumedBy()),
+                at.text("moisture", null),
+                at.text("weight", null),
+                at.text("treatment", mat.getTreatment()),
+                at.truth("incised", mat.getIncised()));
     }
 
     /** Whether anything is said at all. */

@@ -95,6 +95,10 @@ class DeclaredCircumstancesTest {
         assertThat(limits.plumb().stated()).isTrue();
         assertThat(limits.transfer())
                 .isEqualTo(new Limits.Transfer(0.003, "plaster that may be mended, by the engineer", true));
+        Limits.Settles settles = (Limits.Settles) limits.settlement();
+        assertThat(settles.total()).isCloseTo(0.0127, EXACT);
+        assertThat(settles.slope()).isEqualTo(0.002);
+        assertThat(settles.name()).isEqualTo("no new cracks, by the engineer");
     }
 
     @Test

@@ -1,0 +1,103 @@
+package dev.underprop.engine.pad;
+
+import dev.underprop.engine.check.CheckResult;
+import dev.underprop.engine.check.CheckResult.Finding;
+import dev.underprop.engine.check.CheckResult.Judged;
+import dev.underprop.engine.check.Measure;
+import dev.underprop.engine.clause.aci318_19.Section14_3;
+import dev.underprop.engine.clause.aci318_19.Section14_5;
+import dev.underprop.engine.clause.aci318_19.Section19_2;
+import dev.underprop.engine.clause.westergaard.Slab;
+import dev.underprop.engine.plan.Ground;
+import dev.underprop.engine.plan.Pad;
+import dev.underprop.engine.plan.PostType.Plate;
+import dev.underprop.engine.standard.Outcome;
+
+/**
+ * A plain slab on the ground under a post's base plate: stress by Westergaard on the softest ground of its range against the
+ * design stress of plain concrete, and two-way shear with the whole load. A slab that carries a post is structural.
+ */
+final class SlabPad {
+
+    private SlabPad() {}
+
+    /** @param factored greatest load of the strength combinations (N) */
+    static Finding judge(Pad pad, Pad.SlabPart slab, Ground ground, Plate base, double factored) {
+        if (slab.measured().isBlank()) {
+            return new CheckResult.NotChecked("how the thickness of the slab was measured is not stated");
+        }
+        if (Double.isNaN(slab.strength())) {
+            return new CheckResult.NotChecked("the strength of the slab's concrete is not given");
+        }
+        if (slab.stands() == Pad.Stands.UNSTATED) {
+            return new CheckResult.NotChecked(
+                    "whether the post stands within the slab, at an edge or joint, or in a corner is not stated");
+        }
+        if (!GroundStiffness.known(ground)) {
+            return new CheckResult.NotChecked("how far the ground under the slab gives is not known");
+        }
+        if (Double.isNaN(factored)) {
+            return PadStrength.unfactored();
+        }
+        return strong(pad, slab, Subgrade.of(ground), base, factored);
+    }
+
+    private static Finding strong(Pad pad, Pad.SlabPart slab, Subgrade k, Plate base, double factored) {
+        Outcome specified = Section19_2.strength(slab.strength());
+        Outcome depth = Section14_3.onSoil(pad.thickness());
+        for (Outcome outcome : new Outcome[] {specified, depth}) {
+            if (outcome instanceof Outcome.Refused refused) {
+                return new CheckResult.Refused(Measure.FORCE, factored, refused.reason());
+            }
+        }
+        double h = ((Outcome.Value) depth).cited().value();
+        double x = CastPad.loaded(base.along());
+        double y = CastPad.loaded(base.across());
+        double radius = Math.sqrt(x * y / StrictMath.PI);
+        double modulus = Section19_2.modulus(slab.strength()).value();
+        if (Double.isInfinite(k.stiff()) || pad.area() > new Slab(h, modulus, k.stiff()).spread(where(slab.stands()))) {
+            return new CheckResult.Refused(
+                    Measure.FORCE, factored, "the slab does not spread the load as far as the size given for the pad");
+        }
+        Slab plate = new Slab(h, modulus, k.soft());
+        if (!plate.holdsFor(radius)) {
+            return new CheckResult.Refused(
+                    Measure.FORCE, factored, "the base plate is too large against the stiffness of the slab");
+        }
+        double lambda = CastPad.lambda(pad);
+        double beta = Math.max(x, y) / Math.min(x, y);
+        double shear = Section14_5.twoWay(slab.strength(), lambda, beta, around(slab.stands(), x, y, h), h)
+                .value();
+        return Worst.of(
+                new Judged(
+                        Measure.STRESS,
+                        stress(plate, slab.stands(), factored, radius),
+                        Section14_5.flexure(slab.strength(), lambda).value()),
+                new Judged(Measure.FORCE, factored, shear));
+    }
+
+    private static Slab.Place where(Pad.Stands stands) {
+        return switch (stands) {
+            case INTERIOR -> Slab.Place.INTERIOR;
+            case EDGE -> Slab.Place.EDGE;
+            case CORNER, UNSTATED -> Slab.Place.CORNER;
+        };
+    }
+
+    private static double stress(Slab plate, Pad.Stands stands, double load, double radius) {
+        return switch (stands) {
+            case INTERIOR -> plate.interior(load, radius).value();
+            case EDGE -> plate.edge(load, radius).value();
+            case CORNER, UNSTATED -> plate.corner(load, radius).value();
+        };
+    }
+
+    /** Perimeter half a depth from the loaded area (m), where the slab ends at the loaded area's side. */
+    private static double around(Pad.Stands stands, double x, double y, double h) {
+        return switch (stands) {
+            case INTERIOR -> 2 * (x + y) + 4 * h;
+            case EDGE -> x + y + Math.min(x, y) + 2 * h;
+            case CORNER, UNSTATED -> x + y + h;
+        };
+    }
+}

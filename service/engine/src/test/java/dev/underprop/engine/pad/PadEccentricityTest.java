@@ -1,0 +1,64 @@
+package dev.underprop.engine.pad;
+
+import static dev.underprop.engine.pad.Under.judged;
+import static dev.underprop.engine.pad.Under.pad;
+import static dev.underprop.engine.pad.Under.post;
+import static dev.underprop.engine.pad.Under.reason;
+import static dev.underprop.engine.pad.Under.refusal;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.underprop.engine.check.CheckResult.Finding;
+import dev.underprop.engine.plan.Ground;
+import dev.underprop.engine.plan.Pad;
+import dev.underprop.engine.plan.Post;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A pad of 0.6 m by 0.4 m by 0.25 m that weighs 1440 N, on ground that is allowed 100 kPa; a lean of 0.04 adds 10 mm. */
+class PadEccentricityTest {
+
+    private static Finding judge(Pad.Weight weight, Pad.Centring centring, Ground ground, double load) {
+        Pad pad = pad(Pad.Kind.CONCRETE, new Pad.Unmade(), weight, centring);
+        return PadEccentricity.judge(post(pad), ground, new PadLoad(load, load, 0.04));
+    }
+
+    /** 12 kN: (13.44 kN + 12 kN x 0.04 m x 6 x root(1/0.6² + 1/0.4²)) / 0.24 m². */
+    @ParameterizedTest
+    @CsvSource({"12000, 0.03, 92055.5", "16000, 0.03, 120740.7", "12000, 0, 65013.9", "0, 0.03, 6000"})
+    void theWorstCornerCounts(double load, double centring, double pressure) {
+        Finding finding = judge(Under.HEAVY, new Pad.Within(centring), Under.FIRM, load);
+
+        assertThat(judged(finding).demand()).isCloseTo(pressure, within(1.0));
+        assertThat(judged(finding).capacity()).isEqualTo(100_000);
+    }
+
+    /** The kern ends where e x 3.0046 is a sixth, at 55.47 mm; 10 mm are lean. */
+    @Test
+    void outsideTheKernItIsRefused() {
+        assertThat(judged(judge(Under.NO_WEIGHT, new Pad.Within(0.0454), Under.FIRM, 1000))
+                        .demand())
+                .isCloseTo(2 * 1000 / 0.24, within(10.0));
+        assertThat(refusal(judge(Under.NO_WEIGHT, new Pad.Within(0.0456), Under.FIRM, 1000)))
+                .contains("lifts");
+        assertThat(refusal(judge(
+                        Under.HEAVY,
+                        new Pad.Within(0),
+                        new Ground.Given(1e5, "report", Ground.Condition.ORGANIC),
+                        1000)))
+                .contains("peat");
+    }
+
+    @Test
+    void whatIsNotKnownIsNotChecked() {
+        assertThat(reason(judge(Under.HEAVY, new Pad.Anywhere(), Under.FIRM, 1000)))
+                .contains("centring");
+        assertThat(reason(judge(new Pad.Unknown(), new Pad.Within(0), Under.FIRM, 1000)))
+                .contains("unit weight");
+        assertThat(reason(judge(Under.HEAVY, new Pad.Within(0), new Ground.Unstated(), 1000)))
+                .contains("ground");
+        assertThat(reason(PadEccentricity.judge(post(new Post.NoPad()), Under.FIRM, new PadLoad(1, 1, 0))))
+                .contains("no pad");
+    }
+}

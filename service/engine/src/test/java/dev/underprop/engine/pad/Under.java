@@ -1,0 +1,52 @@
+package dev.underprop.engine.pad;
+
+import dev.underprop.engine.check.CheckResult;
+import dev.underprop.engine.check.CheckResult.Finding;
+import dev.underprop.engine.plan.Ground;
+import dev.underprop.engine.plan.Pad;
+import dev.underprop.engine.plan.Post;
+import dev.underprop.engine.plan.PostType;
+
+/** One post with a base plate of 200 mm by 100 mm on a pad of 600 mm by 400 mm by 250 mm, and what tests of pads have in common. */
+final class Under {
+
+    static final PostType.Plate BASE = new PostType.Plate(0.2, 0.1);
+
+    static final Pad.Known NO_WEIGHT = new Pad.Known(0, true);
+
+    /** Normal-weight concrete. */
+    static final Pad.Known HEAVY = new Pad.Known(24_000, true);
+
+    static final Ground FIRM = new Ground.Given(
+            100_000, "report", Ground.Condition.UNDISTURBED, new Ground.Modulus(10e6, 40e6, "plate test"));
+
+    private Under() {}
+
+    static Pad pad(Pad.Kind kind, Pad.Make make, Pad.Weight weight, Pad.Centring centring) {
+        return new Pad("pad", kind, 0.6, 0.4, 0.25, weight, make, centring);
+    }
+
+    static Post post(double x, Post.Type type, Post.Footing pad) {
+        return new Post("P", x, 2, Post.Stiffness.exactly(Double.POSITIVE_INFINITY), 0, 0, type, pad);
+    }
+
+    static Post post(Post.Footing pad) {
+        return post(0, new PostType("type", new PostType.NotRated(), BASE, BASE), pad);
+    }
+
+    static CheckResult.Judged judged(Finding finding) {
+        return (CheckResult.Judged) finding;
+    }
+
+    static double ratio(Finding finding) {
+        return judged(finding).demand() / judged(finding).capacity();
+    }
+
+    static String reason(Finding finding) {
+        return ((CheckResult.NotChecked) finding).reason();
+    }
+
+    static String refusal(Finding finding) {
+        return ((CheckResult.Refused) finding).reason();
+    }
+}
