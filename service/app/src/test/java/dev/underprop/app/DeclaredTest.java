@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** A plan with everything declared lacks nothing but the checks that are not built; each declaration taken out is missed. */
 class DeclaredTest {
 
-    private static final String PLAN = Demos.text("adequate-so-far.yaml");
+    private static final String PLAN = Demos.text("adequate.yaml");
 
     private static PlanCheck check(String plan) {
         Answer<PlanCheck> answer =

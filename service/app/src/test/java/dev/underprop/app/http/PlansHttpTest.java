@@ -62,7 +62,7 @@ class PlansHttpTest {
 
     @ParameterizedTest
     @CsvSource({
-        "adequate-so-far.yaml, ADEQUATE",
+        "adequate.yaml, ADEQUATE",
         "bare.yaml, INCOMPLETE",
         "complete.yaml, INADEQUATE",
         "old-floor.yaml, INADEQUATE",
