@@ -19,7 +19,8 @@ final class PadJudge {
             return new CheckResult.NotChecked("no pad is named under this post (declare: pad)");
         }
         if (!(pad.weight() instanceof Pad.Known weight)) {
-            return new CheckResult.NotChecked("the unit weight of pad " + pad.name() + " is not given");
+            return new CheckResult.NotChecked(
+                    "the unit weight of pad " + pad.name() + " is not given (declare: unitWeight)");
         }
         return GroundPressure.judge(ground, load / pad.area() + weight.unitWeight() * pad.thickness());
     }

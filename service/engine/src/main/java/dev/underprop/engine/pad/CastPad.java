@@ -23,7 +23,8 @@ final class CastPad {
     /** @param off how far off the middle the load may stand (m) */
     static Finding judge(Pad pad, double strength, Plate base, double factored, double off) {
         if (Double.isNaN(strength)) {
-            return new CheckResult.NotChecked("the strength of the concrete of pad " + pad.name() + " is not stated");
+            return new CheckResult.NotChecked(
+                    "the strength of the concrete of pad " + pad.name() + " is not stated (declare: strength)");
         }
         if (Double.isNaN(factored)) {
             return PadStrength.unfactored();

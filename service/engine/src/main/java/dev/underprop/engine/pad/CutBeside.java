@@ -39,10 +39,11 @@ public final class CutBeside {
                     true, Measure.DEFLECTION, 0, "the plan states that the ground is not cut near the pads");
         }
         if (!(excavation instanceof Excavation.Cuts cuts)) {
-            return new CheckResult.NotChecked("whether the ground is cut near the pads is not stated");
+            return new CheckResult.NotChecked(
+                    "whether the ground is cut near the pads is not stated (declare: excavation)");
         }
         if (!(post.footing() instanceof Pad pad)) {
-            return new CheckResult.NotChecked("no pad is named under this post");
+            return new CheckResult.NotChecked("no pad is named under this post (declare: pad)");
         }
         for (Cut cut : cuts.cuts()) {
             double clear = distance(cut, post.x(), y, pad) - offset(pad);

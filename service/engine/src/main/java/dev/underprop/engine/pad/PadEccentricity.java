@@ -20,10 +20,11 @@ public final class PadEccentricity {
     /** Judges the pad of one post. */
     public static Finding judge(Post post, Ground ground, PadLoad load) {
         if (!(post.footing() instanceof Pad pad)) {
-            return new CheckResult.NotChecked("no pad is named under this post");
+            return new CheckResult.NotChecked("no pad is named under this post (declare: pad)");
         }
         if (!(pad.weight() instanceof Pad.Known weight)) {
-            return new CheckResult.NotChecked("the unit weight of pad " + pad.name() + " is not given");
+            return new CheckResult.NotChecked(
+                    "the unit weight of pad " + pad.name() + " is not given (declare: unitWeight)");
         }
         if (!(pad.centring() instanceof Pad.Within centring)) {
             return PadStrength.uncentred(pad);

@@ -38,17 +38,17 @@ public final class PadSettlement {
      */
     public static Finding judge(Loaded here, List<Loaded> others, Ground ground, Limits.Settlement limit) {
         if (!(here.post.footing() instanceof Pad pad)) {
-            return new CheckResult.NotChecked("no pad is named under this post");
+            return new CheckResult.NotChecked("no pad is named under this post (declare: pad)");
         }
         if (!(limit instanceof Limits.Settles most)) {
-            return new CheckResult.NotChecked("how far pads may settle is not stated (limits: settlement)");
+            return new CheckResult.NotChecked("how far pads may settle is not stated (declare: settlement)");
         }
         Finding bearing = GroundPressure.judge(ground, 0);
         if (!(bearing instanceof CheckResult.Judged)) {
             return bearing;
         }
         if (!GroundStiffness.known(ground)) {
-            return new CheckResult.NotChecked("how far the ground gives is not known: give its class or its subgrade");
+            return new CheckResult.NotChecked("how far the ground gives is not known (declare: subgrade)");
         }
         double own = here.greatest / GroundStiffness.of(ground, pad).soft();
         CheckResult.Judged worst = new CheckResult.Judged(Measure.DEFLECTION, own, most.total());

@@ -31,7 +31,7 @@ public final class PadStrength {
     /** Judges the pad of one post. */
     public static Finding judge(Post post, Ground ground, PadLoad load) {
         if (!(post.footing() instanceof Pad pad)) {
-            return new CheckResult.NotChecked("no pad is named under this post");
+            return new CheckResult.NotChecked("no pad is named under this post (declare: pad)");
         }
         if (pad.make() instanceof Pad.Block block) {
             return block(pad, block, load.greatest());
@@ -43,7 +43,7 @@ public final class PadStrength {
             return new CheckResult.NotChecked(missing(pad));
         }
         if (!(post.type() instanceof PostType type)) {
-            return new CheckResult.NotChecked("no post type is named, so the base plate is not known");
+            return new CheckResult.NotChecked("no post type is named, so the base plate is not known (declare: type)");
         }
         if (type.base().along() > pad.along() + FIT || type.base().across() > pad.across() + FIT) {
             return new CheckResult.NotChecked("the base plate reaches beyond its pad");
@@ -73,7 +73,8 @@ public final class PadStrength {
         return block.hollow()
                 ? new CheckResult.Refused(
                         Measure.FORCE, load, "a hollow block splits under a post, whatever it is rated for in a wall")
-                : new CheckResult.NotChecked("no rating with its source is given for the block " + pad.name());
+                : new CheckResult.NotChecked(
+                        "no rating with its source is given for the block " + pad.name() + " (declare: rating)");
     }
 
     static Finding unfactored() {
@@ -82,17 +83,22 @@ public final class PadStrength {
 
     static Finding uncentred(Pad pad) {
         return new CheckResult.NotChecked(
-                "how far a post may stand off the middle of pad " + pad.name() + " is not stated (centring)");
+                "how far a post may stand off the middle of pad " + pad.name() + " is not stated (declare: centring)");
     }
 
     private static String missing(Pad pad) {
         return switch (pad.kind()) {
             case CONCRETE ->
-                "whether pad " + pad.name() + " is cast in place, a solid or a hollow block is not stated (make)";
-            case TIMBER -> "neither the timbers of mat " + pad.name() + " (mat) nor a rating with its source are given";
-            case STEEL -> "neither yield stress nor a rating with its source is given for pad " + pad.name();
-            case SLAB -> "how the thickness of slab " + pad.name() + " was measured is not stated (thicknessMeasured)";
-            case CRIB -> "the timbers of crib " + pad.name() + " are not described (crib)";
+                "whether pad " + pad.name()
+                        + " is cast in place, a solid or a hollow block is not stated (declare: make)";
+            case TIMBER ->
+                "neither the timbers of mat " + pad.name() + " nor a rating with its source are given (declare: mat)";
+            case STEEL ->
+                "neither yield stress nor a rating with its source is given for pad " + pad.name()
+                        + " (declare: yieldStress)";
+            case SLAB ->
+                "how the thickness of slab " + pad.name() + " was measured is not stated (declare: thicknessMeasured)";
+            case CRIB -> "the timbers of crib " + pad.name() + " are not described (declare: crib)";
         };
     }
 

@@ -24,17 +24,19 @@ final class SlabPad {
     /** @param factored greatest load of the strength combinations (N) */
     static Finding judge(Pad pad, Pad.SlabPart slab, Ground ground, Plate base, double factored) {
         if (slab.measured().isBlank()) {
-            return new CheckResult.NotChecked("how the thickness of the slab was measured is not stated");
+            return new CheckResult.NotChecked(
+                    "how the thickness of the slab was measured is not stated (declare: thicknessMeasured)");
         }
         if (Double.isNaN(slab.strength())) {
-            return new CheckResult.NotChecked("the strength of the slab's concrete is not given");
+            return new CheckResult.NotChecked("the strength of the slab's concrete is not given (declare: strength)");
         }
         if (slab.stands() == Pad.Stands.UNSTATED) {
             return new CheckResult.NotChecked(
-                    "whether the post stands within the slab, at an edge or joint, or in a corner is not stated");
+                    "whether the post stands within the slab, at an edge or joint, or in a corner is not stated (declare: stands)");
         }
         if (!GroundStiffness.known(ground)) {
-            return new CheckResult.NotChecked("how far the ground under the slab gives is not known");
+            return new CheckResult.NotChecked(
+                    "how far the ground under the slab gives is not known (declare: subgrade)");
         }
         if (Double.isNaN(factored)) {
             return PadStrength.unfactored();
