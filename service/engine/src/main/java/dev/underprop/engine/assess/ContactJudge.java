@@ -180,8 +180,9 @@ final class ContactJudge {
         Post post = shore.posts().get(head.post());
         double load = Math.max(0, run.met().greatest().value(c));
         double lift = run.situation().liftOf(head.shore(), head.post(), post);
-        PostMethods.Ruling strength = PostJudge.judge(
-                post, load, lift, run.plan().circumstances().limits().plumb().lean());
+        double plumb = run.plan().circumstances().limits().plumb().lean();
+        PostMethods.Ruling strength =
+                PostJudge.judge(post, load, lift, plumb, shore.beam().breadth());
         add(
                 CheckId.POST_RATING,
                 c,
