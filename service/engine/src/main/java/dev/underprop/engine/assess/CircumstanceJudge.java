@@ -16,7 +16,9 @@ import dev.underprop.engine.plan.Lateral;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
+import dev.underprop.engine.plan.PostType;
 import dev.underprop.engine.plan.Shore;
+import dev.underprop.engine.plan.TimberPost;
 import dev.underprop.engine.standard.Citation;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,7 +65,7 @@ final class CircumstanceJudge {
             case FINDING -> new CheckResult.NotApplicable("yes; it is told among the advisories");
             case SECTION ->
                 given(
-                        members(plan).anyMatch(CircumstanceJudge::reduced),
+                        floor(plan).anyMatch(CircumstanceJudge::reduced),
                         "net sections are given",
                         "no net section is given");
             case EXCAVATION ->
@@ -98,6 +100,18 @@ final class CircumstanceJudge {
 
     /** Every piece of timber of a plan. */
     static Stream<Member> members(JobPlan plan) {
+        Stream<Member> posts = plan.shores().stream()
+                .flatMap(s -> s.posts().stream())
+                .map(Post::type)
+                .filter(PostType.class::isInstance)
+                .map(type -> ((PostType) type).shaft())
+                .filter(TimberPost.class::isInstance)
+                .map(shaft -> ((TimberPost) shaft).member());
+        return Stream.concat(floor(plan), posts);
+    }
+
+    /** All of it but the posts: the intake asks for decay and notches in what they carry, and a post settles none of that. */
+    private static Stream<Member> floor(JobPlan plan) {
         return Stream.of(
                         plan.floor().joists().stream().map(Joist::member),
                         plan.shores().stream().map(Shore::beam),

@@ -84,10 +84,8 @@ final class ContactJudge {
                 run.met().greatest());
         double load = Math.max(0, run.met().greatest().value(c));
         seat(c, SeatJudge.strength(bearing, load, area), SeatJudge.length(bearing, length));
-        if (NotchJudge.endsOn(bearing, joist)) {
-            Intake.Answer decay = run.plan().circumstances().intake().to(Intake.Question.DECAY);
-            Finding notch = NotchJudge.judge(joist, decay.reply(), load);
-            add(CheckId.JOIST_NOTCH, c, notch, NotchJudge.RULE, run.met().greatest());
+        if (NotchedEnds.at(run.frame(), seat)) {
+            notch(c, joist, load);
         }
         // What is tied down is not raised clear: it pulls on its ties, and that is judged.
         boolean clear =
@@ -97,6 +95,12 @@ final class ContactJudge {
                         "the plan says that the floor is raised clear of this bearing on purpose")
                 : uplift(c, bearing, seat.joist());
         add(CheckId.BEARING_UPLIFT, c, uplift, STATICS, run.met().lift());
+    }
+
+    private void notch(int c, Joist joist, double load) {
+        Intake.Answer decay = run.plan().circumstances().intake().to(Intake.Question.DECAY);
+        Finding notch = NotchJudge.judge(joist, decay.reply(), load);
+        add(CheckId.JOIST_NOTCH, c, notch, NotchJudge.RULE, run.met().greatest());
     }
 
     private void judgePier(int c, ContactPlace.OnPier head) {
@@ -166,6 +170,9 @@ final class ContactJudge {
         double across = overlap(shore.y(), shore.beam().breadth(), joist.start(), joist.end());
         Finding finding = stress(c, along * across, weaker);
         add(CheckId.BEAM_BEARING_AT_JOIST, c, finding, BEARING, run.met().greatest());
+        if (NotchedEnds.at(run.frame(), seat)) {
+            notch(c, joist, Math.max(0, run.met().greatest().value(c)));
+        }
     }
 
     private void judgePost(int c, ContactPlace.OnPost head) {
@@ -173,8 +180,9 @@ final class ContactJudge {
         Post post = shore.posts().get(head.post());
         double load = Math.max(0, run.met().greatest().value(c));
         double lift = run.situation().liftOf(head.shore(), head.post(), post);
-        PostMethods.Ruling strength = PostJudge.judge(
-                post, load, lift, run.plan().circumstances().limits().plumb().lean());
+        double plumb = run.plan().circumstances().limits().plumb().lean();
+        PostMethods.Ruling strength =
+                PostJudge.judge(post, load, lift, plumb, shore.beam().breadth());
         add(
                 CheckId.POST_RATING,
                 c,

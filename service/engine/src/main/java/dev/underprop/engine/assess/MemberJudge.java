@@ -52,8 +52,9 @@ final class MemberJudge {
             addMoisture(m, member(m));
             addTreatment(m, member(m));
             if (ids == Ids.BEAM) {
-                addPlies(m, run.plan().shores().get(m - joists));
-                add(CheckId.BEAM_DEFLECTION_LONG_TERM, m, creep(m), MemberRun.TOTAL_CHECK, CreepJudge.RULE);
+                Finding creep = creep(m);
+                addPlies(m, run.plan().shores().get(m - joists), creep);
+                add(CheckId.BEAM_DEFLECTION_LONG_TERM, m, creep, MemberRun.TOTAL_CHECK, CreepJudge.RULE);
             }
         }
         return results;
@@ -124,7 +125,7 @@ final class MemberJudge {
         return total instanceof CheckResult.Judged judged ? new CreepJudge(run).judge(m, judged) : total;
     }
 
-    private void addPlies(int m, Shore shore) {
+    private void addPlies(int m, Shore shore, Finding creep) {
         Peaks checks = run.members().get(m).checks();
         List<CheckResult.Judged> asOne = new ArrayList<>();
         for (int check :
@@ -134,6 +135,9 @@ final class MemberJudge {
             if (checks.met(check) && checks.demand(check) > 0) {
                 asOne.add(new CheckResult.Judged(measure, checks.demand(check), checks.capacity(check)));
             }
+        }
+        if (creep instanceof CheckResult.Judged judged) {
+            asOne.add(judged);
         }
         results.add(new CheckResult(
                 CheckId.BEAM_PLY_FASTENING,

@@ -27,7 +27,7 @@ final class NotchJudge {
 
     private NotchJudge() {}
 
-    /** Whether a joist ends on a bearing; one that runs on over it is not judged there. */
+    /** Whether a joist ends on a bearing. */
     static boolean endsOn(Bearing bearing, Joist joist) {
         return joist.start() >= bearing.y() - bearing.length() / 2 - FIT
                 || joist.end() <= bearing.y() + bearing.length() / 2 + FIT;

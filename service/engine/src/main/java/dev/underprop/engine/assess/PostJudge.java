@@ -31,10 +31,11 @@ final class PostJudge {
      * @param load on the post (N)
      * @param lift how far it is raised beyond its stated height (m)
      * @param lean of posts (rad), not negative
+     * @param beam breadth of the beam on its head (m), positive
      */
-    static PostMethods.Ruling judge(Post post, double load, double lift, double lean) {
+    static PostMethods.Ruling judge(Post post, double load, double lift, double lean, double beam) {
         return post.type() instanceof PostType type
-                ? PostMethods.rule(type, post.height() + lift, load, lean)
+                ? PostMethods.rule(type, post.height() + lift, load, lean, beam)
                 : new PostMethods.Ruling(new CheckResult.NotChecked("no post type is named (declare: type)"), RULE);
     }
 

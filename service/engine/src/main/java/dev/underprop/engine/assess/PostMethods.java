@@ -45,8 +45,9 @@ final class PostMethods {
      * @param height between the pins (m), positive
      * @param load (N), not negative
      * @param lean of posts (rad), not negative
+     * @param beam breadth of the beam on its head (m), positive
      */
-    static Ruling rule(PostType type, double height, double load, double lean) {
+    static Ruling rule(PostType type, double height, double load, double lean, double beam) {
         PostMethods all = new PostMethods();
         if (type.rating() instanceof PostType.Table table) {
             all.add("rating table", PostJudge.rated(table, height, load), PostJudge.reading(table));
@@ -55,7 +56,7 @@ final class PostMethods {
             all.add("class " + named.mark(), PropClassJudge.judge(named, height, load), PropClassJudge.RULE);
         }
         if (type.shaft() instanceof TimberPost timber) {
-            all.add("timber", TimberPostJudge.judge(type, timber, height, load), TimberPostJudge.RULE);
+            all.add("timber", TimberPostJudge.judge(type, timber, height, load, beam), TimberPostJudge.RULE);
         }
         if (type.shaft() instanceof Telescope telescope) {
             Ruling ruling = TelescopeJudge.judge(telescope, height, load, lean);
@@ -67,13 +68,21 @@ final class PostMethods {
         return all.lowest(type);
     }
 
-    /** A tube that is not the whole post can fail it but not pass it. */
+    /** A tube that is not the whole post, or is not shown to be, can fail it but not pass it. */
     private void tube(PostType type, PostType.Pipe pipe, double height, double load) {
         boolean alone = methods.stream().noneMatch(Method::complete);
         Finding computed = PipeJudge.judge(pipe, height, load);
-        Finding rest = new CheckResult.NotChecked(
-                "post type " + type.name() + " has no rating, and its tube alone says nothing of screw, joint and pin");
-        add("tube", pipe.plain() || !alone ? computed : Worse.of(rest, computed), PostJudge.TUBE);
+        boolean whole = pipe.plain() && !otherwise(type);
+        String why = pipe.plain()
+                ? " is said to be a plain tube, and is also described otherwise, which is not complete"
+                : " has no rating, and its tube alone says nothing of screw, joint and pin";
+        Finding rest = new CheckResult.NotChecked("post type " + type.name() + why);
+        add("tube", whole || !alone ? computed : Worse.of(rest, computed), PostJudge.TUBE);
+    }
+
+    /** Whether it is described as more than a tube. */
+    private static boolean otherwise(PostType type) {
+        return !(type.shaft() instanceof PostType.NoShaft && type.named() instanceof PostType.NoClass);
     }
 
     private void add(String name, Finding finding, Citation rule) {

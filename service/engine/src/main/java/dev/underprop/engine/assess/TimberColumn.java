@@ -19,6 +19,9 @@ final class TimberColumn {
     /** Halvings of the range of the load; what is left of it is rounding. */
     private static final int HALVINGS = 60;
 
+    /** Sections are the same on all four sides, so that no direction beyond it is another one (degrees). */
+    private static final int QUARTER_TURN = 90;
+
     private static final double SAME = 1e-4;
 
     private final TimberPost post;
@@ -114,14 +117,18 @@ final class TimberColumn {
         return member.breadth() * member.depth();
     }
 
-    /** Load that it bears between its ends (N); the load off the middle in the worst of three directions. */
+    /** Load that it bears between its ends (N); the load off the middle in the worst of all directions, degree by degree. */
     double capacity() {
         double e = post.eccentricity();
         if (e == 0) {
             return allowed() * area();
         }
-        double both = e / Math.sqrt(2);
-        return Math.min(Math.min(greatest(e, 0), greatest(0, e)), greatest(both, both));
+        double least = Double.POSITIVE_INFINITY;
+        for (int degree = 0; degree <= QUARTER_TURN; degree++) {
+            double angle = StrictMath.toRadians(degree);
+            least = Math.min(least, greatest(e * StrictMath.cos(angle), e * StrictMath.sin(angle)));
+        }
+        return least;
     }
 
     /** Searched for from below: what is found is never more than what the rule gives. */
@@ -159,7 +166,13 @@ final class TimberColumn {
         return Section3_3.criticalStress(timber.modulusMin(), ratio).value();
     }
 
-    /** What its end grain bears under a plate (N). */
+    /**
+     * What its end grain bears (N).
+     *
+     * @param along what presses on it along the beam (m), positive
+     * @param across what presses on it across the beam (m), positive
+     * @param steel whether a steel plate lies between
+     */
     double endGrain(double along, double across, boolean steel) {
         double pressed = Math.min(along, member.breadth()) * Math.min(across, member.depth());
         return Section3_10.endGrain(star(), steel).value() * pressed;

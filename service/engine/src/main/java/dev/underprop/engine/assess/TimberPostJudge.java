@@ -25,8 +25,9 @@ final class TimberPostJudge {
     /**
      * @param height between the pins (m), positive
      * @param load (N), not negative
+     * @param beam breadth of the beam on its head (m), positive
      */
-    static Finding judge(PostType type, TimberPost post, double height, double load) {
+    static Finding judge(PostType type, TimberPost post, double height, double load, double beam) {
         Member member = post.member();
         if (member.moisture() == Member.Moisture.UNSTATED) {
             return new CheckResult.NotChecked("the moisture of the timber post is not stated");
@@ -44,18 +45,20 @@ final class TimberPostJudge {
         }
         String refusal = column.refusal();
         return refusal.isEmpty()
-                ? new CheckResult.Judged(Measure.FORCE, load, Math.min(column.capacity(), ends(type, column)))
+                ? new CheckResult.Judged(Measure.FORCE, load, Math.min(column.capacity(), ends(type, column, beam)))
                 : new CheckResult.Refused(Measure.FORCE, load, refusal);
     }
 
-    private static double ends(PostType type, TimberColumn column) {
-        return Math.min(end(type.head(), column), end(type.base(), column));
+    /** At the head the beam presses over its own breadth: nothing shows that a plate spreads it over more. */
+    private static double ends(PostType type, TimberColumn column, double beam) {
+        double head = end(type.head(), Math.min(type.head().across(), beam), column);
+        return Math.min(head, end(type.base(), type.base().across(), column));
     }
 
     /** A plate counts as steel when its thickness and yield stress are stated. */
-    private static double end(Plate plate, TimberColumn column) {
+    private static double end(Plate plate, double across, TimberColumn column) {
         boolean steel = !Double.isNaN(plate.thickness()) && !Double.isNaN(plate.yield());
-        return column.endGrain(plate.along(), plate.across(), steel);
+        return column.endGrain(plate.along(), across, steel);
     }
 
     /** Whether a plate does not reach beyond the timber, so that nothing bends it. */

@@ -9,6 +9,8 @@ import dev.underprop.engine.check.CheckResult.Judged;
 import dev.underprop.engine.check.Measure;
 import dev.underprop.engine.check.TimberCapacity;
 import dev.underprop.engine.check.Verdict;
+import dev.underprop.engine.material.WoodGrade;
+import dev.underprop.engine.plan.Assembly;
 import dev.underprop.engine.plan.Circumstances;
 import dev.underprop.engine.plan.Intake;
 import dev.underprop.engine.plan.Intake.Reply;
@@ -16,6 +18,8 @@ import dev.underprop.engine.plan.Intensity;
 import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.Load;
 import dev.underprop.engine.plan.Member;
+import dev.underprop.engine.plan.Shore;
+import dev.underprop.engine.section.RectangularSection;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -70,5 +74,28 @@ class CreepJudgeTest {
 
         assertThat(together.demand()).isCloseTo(0.014, within(1e-15));
         assertThat(together.capacity()).isEqualTo(0.012);
+    }
+
+    /** One of three plies is pieced over a post: what creeps is half as much again on the two that run through. */
+    @Test
+    void piecedPliesCreepWithNothing() {
+        WoodGrade strong = Simple.grade(100e6, 50e6, 50e6, 9e9);
+        RectangularSection ply = new RectangularSection(1.5 * Plans.INCH, 5.5 * Plans.INCH);
+        Member beam = new Member("beam", ply, 3, strong, false, Member.Moisture.DRY, 0);
+        Load load = new Load.PointOnShore("point", new Intensity(400, 300, 0, 0), 0, SPAN / 2);
+        JobPlan bare = Simple.beam(beam, SPAN, 0, 0.1, List.of(load));
+        Intake intake = new Intake(List.of(new Intake.Answer(Intake.Question.LONG_DURATION, Reply.YES, "", "")));
+        Shore pieced =
+                Plies.with(bare.shores().get(0), Plies.nailed(Plies.nails(0.131, 3, 24), new Assembly.Joint(1, 0)));
+        Circumstances exact = Plans.EXACT;
+        JobPlan plan = Plans.with(
+                Simple.plan(bare.floor(), List.of(pieced), bare.ground()),
+                new Circumstances(exact.floorRestraint(), exact.lateral(), exact.excavation(), intake, exact.limits()));
+        double sag = SPAN * SPAN * SPAN / 48 / TimberCapacity.rigidity(beam);
+
+        assertThat(Props.judged(Simple.check(plan, CheckId.BEAM_PLY_FASTENING, "beam of A")
+                                .finding())
+                        .demand())
+                .isCloseTo(1.5 * (2 * 400 + 300) * sag, within(1e-9));
     }
 }

@@ -11,10 +11,14 @@ import dev.underprop.engine.plan.Bearing;
 import dev.underprop.engine.plan.EndNotch;
 import dev.underprop.engine.plan.Fastening;
 import dev.underprop.engine.plan.Floor;
+import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Intake.Reply;
 import dev.underprop.engine.plan.Intensity;
 import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.Joist;
+import dev.underprop.engine.plan.Load;
+import dev.underprop.engine.plan.Post;
+import dev.underprop.engine.plan.Shore;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -101,5 +105,62 @@ class NotchJudgeTest {
                 bare.floor().loads(),
                 bare.floor().joistWeight());
         return Simple.check(Simple.plan(floor, List.of(), bare.ground()), CheckId.JOIST_NOTCH, "J2 on near");
+    }
+
+    private static List<Joist> notched(double inches) {
+        return List.of(0.0, 0.5, 1.0).stream()
+                .map(x -> new Joist(
+                        "J" + (int) (1 + 2 * x), x, 0, 4, Plans.twoByTen(1, 0), new EndNotch.Cut(inches * Plans.INCH)))
+                .toList();
+    }
+
+    private static Floor resting(List<Bearing> bearings, double load) {
+        Load area = new Load.Area("floor", new Intensity(load, 0, 0, 0), -Plans.ANY, Plans.ANY, -Plans.ANY, Plans.ANY);
+        return new Floor(notched(2), bearings, List.of(area), Floor.JoistWeight.INCLUDED_IN_DEAD);
+    }
+
+    /** Bearings at 0.10, 2 and 3.90 m, the joist from 0 to 4 m: cut ends are judged at the outer two, not between. */
+    @Test
+    void aCutEndThatReachesPastItsBearingIsJudged() {
+        List<Bearing> bearings = List.of(seat("near", 0.1), seat("middle", 2), seat("far", 3.9));
+        JobPlan plan = Simple.plan(resting(bearings, 2000), List.of(), new Ground.Unstated());
+
+        assertThat(notches(plan, "J2")).containsExactly("J2 on near", "J2 on far");
+    }
+
+    /** 1000 N/m over 4 m on bearings at 0 and 3.90 m: 4000 x 2 / 3.9 = 2051 N, and half as much again fails. */
+    @Test
+    void theWholeReactionOfThatBearingCounts() {
+        List<Bearing> bearings = List.of(seat("near", 0), seat("far", 3.9));
+        JobPlan passes = Simple.plan(resting(bearings, 2000), List.of(), new Ground.Unstated());
+        JobPlan fails = Simple.plan(resting(bearings, 3000), List.of(), new Ground.Unstated());
+        CheckResult far = Simple.check(passes, CheckId.JOIST_NOTCH, "J2 on far");
+
+        assertThat(Props.judged(far.finding()).demand()).isCloseTo(2051.3, within(0.1));
+        assertThat(far.verdict()).isEqualTo(Verdict.PASS);
+        assertThat(Simple.check(fails, CheckId.JOIST_NOTCH, "J2 on far").verdict())
+                .isEqualTo(Verdict.FAIL);
+    }
+
+    /** The shore under the far end is the outermost thing that carries it. */
+    @Test
+    void aCutEndOverAShoreBeamIsJudged() {
+        List<Post> posts = List.of(Plans.post("P1", 0, Plans.RIGID), Plans.post("P2", 1, Plans.RIGID));
+        Shore shore = new Shore("A", 3.9, Plans.twoByTen(3, 0), -0.2, 1.4, List.of(), posts);
+        JobPlan plan = Simple.plan(resting(List.of(seat("near", 0)), 2000), List.of(shore), new Ground.Unstated());
+
+        assertThat(notches(plan, "J2")).hasSize(2).anyMatch(place -> place.startsWith("J2 on A"));
+    }
+
+    private static List<String> notches(JobPlan plan, String joist) {
+        return Assessor.assess(plan).checks().stream()
+                .filter(r -> r.id() == CheckId.JOIST_NOTCH && r.place().startsWith(joist))
+                .filter(r -> r.finding() instanceof CheckResult.Judged)
+                .map(CheckResult::place)
+                .toList();
+    }
+
+    private static Bearing seat(String name, double y) {
+        return new Bearing(name, y, 0.089, Plans.RIGID, -Plans.ANY, Plans.ANY, new Fastening.Loose(), List.of());
     }
 }

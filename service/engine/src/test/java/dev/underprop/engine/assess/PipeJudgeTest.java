@@ -7,9 +7,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.underprop.engine.check.CheckResult.Finding;
+import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.PostType;
 import dev.underprop.engine.plan.PostType.Pipe;
+import dev.underprop.engine.plan.Telescope;
+import dev.underprop.engine.plan.TimberPost;
+import dev.underprop.engine.section.RectangularSection;
 import dev.underprop.engine.section.RoundTube;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -55,7 +59,7 @@ class PipeJudgeTest {
     private static Finding judge(PostType.Rating rating, PostType.Tube tube, double height, double load) {
         PostType type = new PostType("type", rating, Props.PLATE, Props.PLATE, tube);
         Post post = new Post("P", 0, height, Post.Stiffness.exactly(Plans.RIGID), 0, 0, type, new Post.NoPad());
-        return PostJudge.judge(post, load, 0, 0).finding();
+        return PostJudge.judge(post, load, 0, 0, 1).finding();
     }
 
     /** At 2.5 m the table gives 20 kN and the first tube 23.1 kN; the last tube, 40 mm, gives less. */
@@ -95,8 +99,37 @@ class PipeJudgeTest {
     }
 
     private static String rule(PostType type) {
-        return PostJudge.judge(Props.post(type, new Post.NoPad(), Post.Ends.UNDECLARED), 1, 0, 0)
+        return PostJudge.judge(Props.post(type, new Post.NoPad(), Post.Ends.UNDECLARED), 1, 0, 0, 1)
                 .rule()
                 .text();
+    }
+
+    /** Said to be plain, and yet of two tubes with neither pin nor screw described, or of timber of which too little is said. */
+    @Test
+    void aPlainTubeThatIsAlsoOfAnotherMakeIsNotEnough() {
+        Telescope.Part outer = new Telescope.Part(new RoundTube(0.0603, 0.004), 235e6);
+        Telescope.Part inner = new Telescope.Part(new RoundTube(0.0483, 0.0032), 235e6);
+        PostType.Shaft open =
+                new Telescope(outer, inner, 1.5, 0.3, 0.025, new Telescope.NoPin(), new Telescope.UnstatedScrew());
+        Member stick = new Member(
+                "4x4", new RectangularSection(0.09, 0.09), 1, Plans.HEM_FIR_2, true, Member.Moisture.UNSTATED, 0);
+        PostType.Shaft timber = new TimberPost(stick, 0, false, new TimberPost.Unjoined());
+
+        assertThat(reason(plainAnd(open, 10_000))).contains("is also described otherwise");
+        assertThat(reason(plainAnd(timber, 10_000))).contains("is also described otherwise");
+        assertThat(judged(plainAnd(open, 30_000)).capacity()).isCloseTo(23121.5588, within(0.001));
+    }
+
+    private static Finding plainAnd(PostType.Shaft shaft, double load) {
+        PostType type = new PostType(
+                "type",
+                new PostType.NotRated(),
+                Props.PLATE,
+                Props.PLATE,
+                pipe(0.0603, 0.004, 0.025, true),
+                new PostType.NoClass(),
+                shaft);
+        Post post = new Post("P", 0, 2.5, Post.Stiffness.exactly(Plans.RIGID), 0, 0, type, new Post.NoPad());
+        return PostJudge.judge(post, load, 0, 0, 1).finding();
     }
 }

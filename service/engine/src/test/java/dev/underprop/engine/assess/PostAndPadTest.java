@@ -54,7 +54,7 @@ class PostAndPadTest {
         "2.9, 0.2, 1, true, 37000"
     })
     void ratingTable(double height, double lift, double factor, boolean interpolate, double expected) {
-        Finding finding = PostJudge.judge(post(height, rated(factor, interpolate), new Post.NoPad()), 1000, lift, 0)
+        Finding finding = PostJudge.judge(post(height, rated(factor, interpolate), new Post.NoPad()), 1000, lift, 0, 1)
                 .finding();
 
         assertThat(capacity(finding)).isCloseTo(expected, within(1e-6));
@@ -64,7 +64,7 @@ class PostAndPadTest {
     @ParameterizedTest
     @CsvSource({"4.0001, 0, false", "4.0001, 0, true", "3.99, 0.02, false", "3.99, 0.02, true"})
     void aboveTheLastRowThereIsNoRating(double height, double lift, boolean interpolate) {
-        assertThat(PostJudge.judge(post(height, rated(1, interpolate), new Post.NoPad()), 1, lift, 0)
+        assertThat(PostJudge.judge(post(height, rated(1, interpolate), new Post.NoPad()), 1, lift, 0, 1)
                         .finding())
                 .isInstanceOf(CheckResult.Refused.class);
     }
@@ -74,10 +74,11 @@ class PostAndPadTest {
         PostType.Plate plate = new PostType.Plate(0.1, 0.1);
         PostType unrated = new PostType("unrated", new PostType.NotRated(), plate, plate);
 
-        assertThat(PostJudge.judge(post(2, new Post.NoType(), new Post.NoPad()), 1, 0, 0)
+        assertThat(PostJudge.judge(post(2, new Post.NoType(), new Post.NoPad()), 1, 0, 0, 1)
                         .finding())
                 .isInstanceOf(CheckResult.NotChecked.class);
-        assertThat(PostJudge.judge(post(2, unrated, new Post.NoPad()), 1, 0, 0).finding())
+        assertThat(PostJudge.judge(post(2, unrated, new Post.NoPad()), 1, 0, 0, 1)
+                        .finding())
                 .isInstanceOf(CheckResult.NotChecked.class);
     }
 
@@ -140,7 +141,7 @@ class PostAndPadTest {
         PostType type = new PostType("odd", rising, new PostType.Plate(0.1, 0.1), new PostType.Plate(0.1, 0.1));
 
         Finding finding =
-                PostJudge.judge(post(2.5, type, new Post.NoPad()), 900, 0, 0).finding();
+                PostJudge.judge(post(2.5, type, new Post.NoPad()), 900, 0, 0, 1).finding();
 
         assertThat(((CheckResult.Judged) finding).capacity()).isEqualTo(1_000);
     }

@@ -56,7 +56,7 @@ class PropClassJudgeTest {
     private static PostMethods.Ruling ruling(PostType.Rating rating, PostType.Tube tube, PostType.Shaft shaft) {
         PostType type = new PostType("type", rating, Props.PLATE, Props.PLATE, tube, B35, shaft);
         Post post = new Post("P", 0, 2.5, Post.Stiffness.exactly(Plans.RIGID), 0, 0, type, new Post.NoPad());
-        return PostJudge.judge(post, 17_000, 0.5, 0);
+        return PostJudge.judge(post, 17_000, 0.5, 0, 1);
     }
 
     private static PostType.Table table(double load) {
@@ -92,9 +92,9 @@ class PropClassJudgeTest {
 
         PostType alone = new PostType(
                 "alone", NONE, Props.PLATE, Props.PLATE, new PostType.NoTube(), new PostType.NoClass(), post);
-        assertThat(reason(PostMethods.rule(alone, 2, 1, 0).finding())).contains("moisture");
+        assertThat(reason(PostMethods.rule(alone, 2, 1, 0, 1).finding())).contains("moisture");
         PostType nothing = new PostType("nothing", NONE, Props.PLATE, Props.PLATE);
-        assertThat(reason(PostMethods.rule(nothing, 2, 1, 0).finding())).contains("has no rating");
+        assertThat(reason(PostMethods.rule(nothing, 2, 1, 0, 1).finding())).contains("has no rating");
     }
 
     @Test

@@ -8,10 +8,14 @@ import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Intensity;
 import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.Load;
+import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
+import dev.underprop.engine.plan.PostType;
 import dev.underprop.engine.plan.Shore;
 import dev.underprop.engine.plan.Situation;
+import dev.underprop.engine.plan.TimberPost;
+import dev.underprop.engine.section.RectangularSection;
 import dev.underprop.engine.standard.Basis;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -125,5 +129,37 @@ class RemarksTest {
         assertThat(advisories(Simple.plan(floor, List.of(shore), new Ground.Unstated()), "more-than-tributary"))
                 .singleElement()
                 .matches(a -> a.place().equals("P2"));
+    }
+
+    @Test
+    void timberOfPostsIsSpokenOf() {
+        RectangularSection left = new RectangularSection(3 * Plans.INCH, 3 * Plans.INCH);
+        Member.Details details = new Member.Details(
+                new Member.Assumed("the carpenter"),
+                new Member.Reduced(new RectangularSection(3.5 * Plans.INCH, 3.5 * Plans.INCH), "the surveyor"),
+                Member.Treated.UNTREATED);
+        Member stick = new Member("4x4", left, 1, Plans.HEM_FIR_2, true, Member.Moisture.DRY, 0, details);
+        JobPlan bare = Simple.beam(Plans.twoByTen(2, 0), 2, 0, 0.1, List.of(Simple.uniform(1000, 0)));
+        PostType type = new PostType(
+                "timber",
+                new PostType.NotRated(),
+                Props.PLATE,
+                Props.PLATE,
+                new PostType.NoTube(),
+                new PostType.NoClass(),
+                new TimberPost(stick, 0, false, new TimberPost.Unjoined()));
+        List<Post> posts = bare.shores().get(0).posts().stream()
+                .map(p -> new Post(p.name(), p.x(), 2, p.stiffness(), 0, 0, type, p.footing()))
+                .toList();
+        Shore shore = new Shore("A", 0, Plans.twoByTen(2, 0), 0, 2, List.of(), posts);
+        JobPlan plan = Simple.plan(bare.floor(), List.of(shore), bare.ground());
+
+        assertThat(advisories(bare, "grade-assumed")).isEmpty();
+        assertThat(advisories(plan, "grade-assumed"))
+                .singleElement()
+                .matches(a -> a.message().contains("the carpenter"));
+        assertThat(advisories(plan, "section-reduced"))
+                .singleElement()
+                .matches(a -> a.message().contains("the surveyor"));
     }
 }

@@ -8,14 +8,21 @@ import static dev.underprop.engine.assess.Props.refusal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.underprop.engine.check.CheckId;
+import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
+import dev.underprop.engine.check.Verdict;
+import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.Member.Moisture;
 import dev.underprop.engine.plan.Member.Treated;
+import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.PostType;
 import dev.underprop.engine.plan.PostType.Plate;
+import dev.underprop.engine.plan.Shore;
 import dev.underprop.engine.plan.TimberPost;
 import dev.underprop.engine.section.RectangularSection;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -52,7 +59,7 @@ class TimberPostJudgeTest {
 
     /** Between steel plates of 200 mm. */
     private static Finding judge(TimberPost post, double height, double load) {
-        return TimberPostJudge.judge(type(post, Props.PLATE), post, height * INCH, load * POUND);
+        return TimberPostJudge.judge(type(post, Props.PLATE), post, height * INCH, load * POUND, 1);
     }
 
     private static double capacity(TimberPost post, double height) {
@@ -92,11 +99,11 @@ class TimberPostJudgeTest {
         Plate small = new Plate(3.5 * INCH, 1.75 * INCH, 0.01, 250e6, new PostType.NoShank());
 
         assertThat(capacity(post, 12)).isCloseTo(16344.0601, within(0.01));
-        assertThat(judged(TimberPostJudge.judge(type(post, bare), post, 12 * INCH, 1))
+        assertThat(judged(TimberPostJudge.judge(type(post, bare), post, 12 * INCH, 1, 1))
                                 .capacity()
                         / POUND)
                 .isCloseTo(0.75 * 1345.5 * 12.25, within(0.01));
-        assertThat(judged(TimberPostJudge.judge(type(post, small), post, 12 * INCH, 1))
+        assertThat(judged(TimberPostJudge.judge(type(post, small), post, 12 * INCH, 1, 1))
                                 .capacity()
                         / POUND)
                 .isCloseTo(1345.5 * 12.25 / 2, within(0.01));
@@ -158,5 +165,43 @@ class TimberPostJudgeTest {
                         96,
                         1)))
                 .contains("no compression value");
+    }
+
+    /** 1 in off the middle over 7 ft: 7280 lb, 4951 and 5001 lb at 0, 45 and 90 degrees, and least at 66 degrees. */
+    @Test
+    void theWorstDirectionLiesBetween() {
+        Member oblong = member(3.5, 5.5, 1, Moisture.DRY, Treated.UNTREATED);
+
+        assertThat(capacity(new TimberPost(oblong, INCH, false, NOTHING), 84)).isCloseTo(4791.6345, within(0.001));
+    }
+
+    private static JobPlan under(Member beam, Plate plate, double load) {
+        TimberPost timber = new TimberPost(member(3.5, 5.5, 1, Moisture.DRY, Treated.UNTREATED), 0, false, NOTHING);
+        JobPlan bare =
+                Simple.beam(beam, 2, 0.2, 0.2, List.of(Simple.point(0, load * POUND), Simple.point(2, load * POUND)));
+        Shore shore = bare.shores().get(0);
+        List<Post> posts = shore.posts().stream()
+                .map(p -> new Post(p.name(), p.x(), 1, p.stiffness(), 0, 0, type(timber, plate), p.footing()))
+                .toList();
+        Shore on = new Shore("A", 0, beam, shore.start(), shore.length(), List.of(), posts);
+        return Simple.plan(bare.floor(), List.of(on), bare.ground());
+    }
+
+    /** Fc* 1287 psi. A beam of 3 in on a post 5.5 in deep presses 3.5 by 3 in: 10135 lb, and 13513 lb under steel. */
+    @Test
+    void atTheHeadOnlyTheBreadthOfTheBeamPresses() {
+        Plate bare = new Plate(3.5 * INCH, 5.5 * INCH);
+        Plate steel = new Plate(3.5 * INCH, 5.5 * INCH, 0.003, 250e6, new PostType.Square(3.5 * INCH));
+        CheckResult overloaded = Simple.check(under(Plans.twoByTen(2, 0), bare, 12_000), CheckId.POST_RATING, "P1");
+        CheckResult plated = Simple.check(under(Plans.twoByTen(2, 0), steel, 12_000), CheckId.POST_RATING, "P1");
+
+        assertThat(judged(overloaded.finding()).capacity() / POUND).isCloseTo(0.75 * 1287 * 10.5, within(0.01));
+        assertThat(overloaded.verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(judged(plated.finding()).capacity() / POUND).isCloseTo(1287 * 10.5, within(0.01));
+        assertThat(judged(Simple.check(under(Plans.twoByTen(4, 0), bare, 12_000), CheckId.POST_RATING, "P1")
+                                        .finding())
+                                .capacity()
+                        / POUND)
+                .isCloseTo(0.75 * 1287 * 3.5 * 5.5, within(0.01));
     }
 }

@@ -182,6 +182,9 @@ public enum Messages {
     SCREW_TWO_WAYS("A screw is described, and it is said that there is none.", "Keep one of screw and noScrew."),
     JOINT_OF_ONE_PLY("A post of one ply has nothing to join.", "Give plies, or take the joint out."),
     POST_MADE_TWO_WAYS("A post is said to be of timber, and of steel.", "Keep the timber, or what is of steel."),
+    TUBE_NOT_PLAIN(
+            "A tube is said to be plain, and the post to be telescopic or of a class of props.",
+            "Leave out plain, or leave out telescope and propClass."),
     SHANK_TWO_WAYS("What meets the plate is said to be round, and to be square.", "Give round or square, not both."),
     RATING_NOT_RISING("The rows of the rating do not rise in height.", "Sort the rows by height, one row a height."),
     FACTOR_MISSING("A characteristic rating needs a factor.", "Give the factor that its loads are divided by."),

@@ -67,6 +67,11 @@ final class PostTypesReader {
             }
             return timber.read(type.getTimber(), at.member("timber"));
         }
+        boolean plain =
+                type.getTube() != null && Boolean.TRUE.equals(type.getTube().getPlain());
+        if (plain && (type.getTelescope() != null || type.getPropClass() != null)) {
+            at.member("tube").member("plain").report(Messages.TUBE_NOT_PLAIN, "");
+        }
         return type.getTelescope() == null
                 ? dev.underprop.engine.plan.PostType.NoShaft::new
                 : TelescopeReader.read(type.getTelescope(), at.member("telescope"));
