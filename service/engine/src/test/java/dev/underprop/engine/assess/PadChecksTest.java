@@ -116,7 +116,10 @@ class PadChecksTest {
         });
     }
 
-    /** The shore stands at 3 ft 6 in on pads of 20 in; the cut ends 0.8 m before the second pad and is 0.5 m deep. */
+    /**
+     * The shore stands at 3 ft 6 in on pads of 20 in; the cut ends 0.8 m before the second pad and is 0.5 m deep. How far the other
+     * posts may stand off the middle of their pads is not stated.
+     */
     @Test
     void cutsAreJudgedInEverySituationPostByPost() {
         double end = 56 * Plans.INCH - 10 * Plans.INCH - 0.8;
@@ -127,7 +130,7 @@ class PadChecksTest {
             assertThat(excavation(cuts, situation).stream()
                             .map(r -> r.place() + " " + r.verdict())
                             .toList())
-                    .isEqualTo(Stream.of("A1 FAIL", "A2 FAIL", "A3 PASS", "A4 PASS")
+                    .isEqualTo(Stream.of("A1 FAIL", "A2 FAIL", "A3 NOT_CHECKED", "A4 NOT_CHECKED")
                             .toList());
         }
     }
