@@ -17,9 +17,6 @@ final class BasePlateJudge {
     static final Citation CONCRETE = Citation.remembered("ACI", "318-19", "14.5.6, strength combinations");
     static final Citation TIMBER = Citation.remembered("NDS", "2018", "3.10.2");
 
-    /** Plates that miss by less than this fit (m). */
-    private static final double FIT = 1e-4;
-
     /**
      * What is known of the pad's material.
      *
@@ -45,7 +42,7 @@ final class BasePlateJudge {
             return new CheckResult.NotChecked("no pad is named under this post (declare: pad)");
         }
         Plate plate = type.base();
-        if (pad.along() < plate.along() - FIT || pad.across() < plate.across() - FIT) {
+        if (!pad.holds(plate)) {
             return new CheckResult.NotChecked(
                     "the base plate reaches beyond its pad, so that the pressure under it is not even");
         }

@@ -271,7 +271,7 @@ final class ContactJudge {
         add(
                 CheckId.PAD_STRENGTH,
                 c,
-                PadStrength.judge(post, ground, demand),
+                PadStrength.judge(post, ground, demand, SlabNeighbours.nearest(run.frame(), head)),
                 PadStrength.citation(post),
                 PadStrength.factored(post) ? run.met().factored() : run.met().greatest());
         add(

@@ -61,9 +61,9 @@ final class CastPad {
         return Section13_2.underPlate(plate, 0).value();
     }
 
-    /** Factor for lightweight concrete; the least where the weight is not known. */
+    /** Factor for lightweight concrete; the least where the plan does not state the weight. */
     static double lambda(Pad pad) {
-        return pad.weight() instanceof Pad.Known weight && weight.unitWeight() > 0
+        return pad.weight() instanceof Pad.Known weight && weight.stated() && weight.unitWeight() > 0
                 ? Section19_2.lightweight(weight.unitWeight()).value()
                 : Section19_2.LEAST_LAMBDA;
     }

@@ -14,7 +14,7 @@ import java.util.Locale;
  * A cut beside a pad. A line from the cut's bottom edge up to the pad's nearest edge must not be steeper than 30 degrees:
  * the rule for footings at different levels on granular ground. It is flatter than the 1.5 to 1 at which 29 CFR 1926 Subpart P
  * lets the weakest ground stand without support (from memory). A pad is centred on its post within the centring of the plan,
- * and as much nearer to the cut.
+ * and as much nearer to the cut; where no centring is stated it may fail but not pass.
  */
 public final class CutBeside {
 
@@ -46,10 +46,13 @@ public final class CutBeside {
             return new CheckResult.NotChecked("no pad is named under this post (declare: pad)");
         }
         for (Cut cut : cuts.cuts()) {
-            double clear = distance(cut, post.x(), y, pad) - offset(pad);
+            double clear = distance(cut, post.x(), y, pad) - pad.statedOffset();
             if (clear < SLOPE * cut.depth() - 1e-9) {
                 return new CheckResult.Condition(false, Measure.DEFLECTION, 0, tooNear(cut, clear));
             }
+        }
+        if (!(pad.centring() instanceof Pad.Within)) {
+            return PadStrength.uncentred(pad);
         }
         return new CheckResult.Condition(
                 true,
@@ -74,10 +77,6 @@ public final class CutBeside {
         double along = gap(x, pad.along(), cut.fromX(), cut.toX());
         double across = gap(y, pad.across(), cut.fromY(), cut.toY());
         return Math.sqrt(along * along + across * across);
-    }
-
-    private static double offset(Pad pad) {
-        return pad.centring() instanceof Pad.Within centring ? centring.distance() : 0;
     }
 
     private static double gap(double centre, double size, double from, double to) {

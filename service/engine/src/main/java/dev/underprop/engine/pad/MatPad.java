@@ -70,17 +70,18 @@ final class MatPad {
 
     /**
      * What the timber under the base plate bears across the grain, over the whole plate (Pa), NaN where it is not known. Where
-     * the plate is wider than the timber, less.
+     * the plate is wider than the timber, less, and nothing is known where such a plate may stand off the middle.
      */
     static double bearing(Pad pad, Pad.Mat mat, Plate base) {
         MatPad one = new MatPad(pad, mat, base);
-        double timber = mat.bearers() > 0 ? mat.bearers() * one.width : mat.sleepers() * one.width;
         double plate = mat.bearers() > 0 ? one.seat : one.over;
-        return one.treatment().isEmpty() ? one.capacity().bearing() * Math.min(1, timber / plate) : Double.NaN;
+        return one.treatment().isEmpty() && !one.beyond()
+                ? one.capacity().bearing() * Math.min(1, one.top() / plate)
+                : Double.NaN;
     }
 
     private String missing() {
-        double onTop = mat.bearers() > 0 ? mat.bearers() * width - seat : mat.sleepers() * width - over;
+        double onTop = top() - (mat.bearers() > 0 ? seat : over);
         if (!treatment().isEmpty()) {
             return treatment();
         }
@@ -97,9 +98,21 @@ final class MatPad {
             return "the thickness of the mat is not that of its layers";
         }
         // A load spreads in wood by no more than it goes down, and a timber that is pressed on one side alone rolls.
-        return onTop / 2 > Math.min(thickness, width / 2)
-                ? "the base plate does not stand on all timbers under it; what lies beside it carries nothing"
-                : "";
+        if (onTop / 2 + pad.statedOffset() > Math.min(thickness, width / 2)) {
+            return "the base plate does not stand on all timbers under it; what lies beside it carries nothing";
+        }
+        return beyond() ? "the base plate may stand off the middle and reach beyond the timbers under it" : "";
+    }
+
+    /** Width of the timbers that the base plate stands on (m). */
+    private double top() {
+        return (mat.bearers() > 0 ? mat.bearers() : mat.sleepers()) * width;
+    }
+
+    /** Whether the plate may reach beyond its timbers on one side more than on the other. */
+    private boolean beyond() {
+        double plate = mat.bearers() > 0 ? seat : over;
+        return pad.statedOffset() > 0 && plate / 2 + pad.statedOffset() > top() / 2 + 1e-4;
     }
 
     private String treatment() {

@@ -1,13 +1,18 @@
 package dev.underprop.engine.pad;
 
 import dev.underprop.engine.plan.Pad;
+import dev.underprop.engine.plan.Post;
+import dev.underprop.engine.plan.PostType;
+import dev.underprop.engine.plan.Telescope;
+import dev.underprop.engine.plan.TimberPost;
 import dev.underprop.engine.standard.Citation;
 import dev.underprop.engine.standard.Outcome;
 
 /**
  * How much harder a load off the middle presses a corner of a stiff rectangular pad. The post stands off the middle by the
- * centring that the plan states and pushes sideways besides, which carries its load further off on the way down through the
- * pad. Both may point in the same direction, and that may be the worst there is: the direction is not known.
+ * centring that the plan states, its load stands off its own middle by as much as the post is judged with, and it pushes
+ * sideways besides, which carries the load further off on the way down through the pad. All may point in the same direction,
+ * and that may be the worst there is: the direction is not known.
  */
 final class OffCentre {
 
@@ -19,10 +24,23 @@ final class OffCentre {
     /**
      * How far off the middle (m) the load passes through the pad's underside.
      *
+     * @param type of the post
      * @param lean sideways force of the post over its load, not negative
      */
-    static double of(Pad pad, Pad.Within centring, double lean) {
-        return centring.distance() + lean * pad.thickness();
+    static double of(Pad pad, Pad.Within centring, Post.Type type, double lean) {
+        return centring.distance() + atFoot(type) + lean * pad.thickness();
+    }
+
+    /** How far off the middle of its foot (m) a post is judged with its load; 0 where its type says nothing of it. */
+    private static double atFoot(Post.Type type) {
+        if (!(type instanceof PostType known)) {
+            return 0;
+        }
+        double tube = known.tube() instanceof PostType.Pipe pipe ? pipe.eccentricity() : 0;
+        if (known.shaft() instanceof TimberPost timber) {
+            return Math.max(tube, timber.eccentricity());
+        }
+        return known.shaft() instanceof Telescope telescope ? Math.max(tube, telescope.eccentricity()) : tube;
     }
 
     /**

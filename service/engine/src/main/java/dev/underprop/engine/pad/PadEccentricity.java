@@ -35,7 +35,9 @@ public final class PadEccentricity {
         if (!(even instanceof CheckResult.Judged)) {
             return even;
         }
-        double off = load.greatest() > 0 ? OffCentre.of(pad, centring, load.lean()) * load.greatest() / total : 0;
+        double off = load.greatest() > 0
+                ? OffCentre.of(pad, centring, post.type(), load.lean()) * load.greatest() / total
+                : 0;
         Outcome factor = OffCentre.factor(pad, off);
         return factor instanceof Outcome.Refused refused
                 ? new CheckResult.Refused(Measure.PRESSURE, mean, refused.reason())

@@ -23,13 +23,14 @@ public final class PadStrength {
     private static final Citation NONE =
             Citation.remembered("common practice, no source", "", "a pad is judged by what it is made of");
 
-    /** Plates that miss by less than this fit (m). */
-    private static final double FIT = 1e-4;
-
     private PadStrength() {}
 
-    /** Judges the pad of one post. */
-    public static Finding judge(Post post, Ground ground, PadLoad load) {
+    /**
+     * Judges the pad of one post.
+     *
+     * @param nearest distance to the nearest other post that stands on a slab (m), infinite where there is none
+     */
+    public static Finding judge(Post post, Ground ground, PadLoad load, double nearest) {
         if (!(post.footing() instanceof Pad pad)) {
             return new CheckResult.NotChecked("no pad is named under this post (declare: pad)");
         }
@@ -45,21 +46,22 @@ public final class PadStrength {
         if (!(post.type() instanceof PostType type)) {
             return new CheckResult.NotChecked("no post type is named, so the base plate is not known (declare: type)");
         }
-        if (type.base().along() > pad.along() + FIT || type.base().across() > pad.across() + FIT) {
+        if (!pad.holds(type.base())) {
             return new CheckResult.NotChecked("the base plate reaches beyond its pad");
         }
         return pad.make() instanceof Pad.SlabPart slab
-                ? SlabPad.judge(pad, slab, ground, type.base(), load.factored())
-                : centred(pad, type.base(), load);
+                ? SlabPad.judge(pad, slab, ground, type.base(), new SlabPad.Demand(load.factored(), nearest))
+                : centred(pad, type, load);
     }
 
-    private static Finding centred(Pad pad, Plate base, PadLoad load) {
+    private static Finding centred(Pad pad, PostType type, PadLoad load) {
         if (!(pad.centring() instanceof Pad.Within centring)) {
             return uncentred(pad);
         }
-        double off = OffCentre.of(pad, centring, load.lean());
+        Plate base = type.base();
+        double off = OffCentre.of(pad, centring, type, load.lean());
         if (pad.make() instanceof Pad.Stack crib) {
-            return CribPad.judge(pad, crib, load.greatest(), off);
+            return CribPad.judge(pad, crib, base, load.greatest(), off);
         }
         if (pad.make() instanceof Pad.Mat mat) {
             return MatPad.judge(pad, mat, base, load.greatest(), off);

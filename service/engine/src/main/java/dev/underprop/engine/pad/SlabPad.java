@@ -15,14 +15,25 @@ import dev.underprop.engine.standard.Outcome;
 
 /**
  * A plain slab on the ground under a post's base plate: stress by Westergaard on the softest ground of its range against the
- * design stress of plain concrete, and two-way shear with the whole load. A slab that carries a post is structural.
+ * design stress of plain concrete, and two-way shear with the whole load. A slab that carries a post is structural. What other
+ * posts on it add is not worked out: one that would pass is not checked where another stands near.
  */
 final class SlabPad {
 
+    /** Another post nearer than so many radii of relative stiffness adds to the stress: common practice, no source. */
+    private static final double BESIDE = 3;
+
     private SlabPad() {}
 
-    /** @param factored greatest load of the strength combinations (N) */
-    static Finding judge(Pad pad, Pad.SlabPart slab, Ground ground, Plate base, double factored) {
+    /**
+     * What acts on a slab.
+     *
+     * @param factored greatest load of the strength combinations (N)
+     * @param nearest distance to the nearest other post that stands on a slab (m), infinite where there is none
+     */
+    record Demand(double factored, double nearest) {}
+
+    static Finding judge(Pad pad, Pad.SlabPart slab, Ground ground, Plate base, Demand demand) {
         if (slab.measured().isBlank()) {
             return new CheckResult.NotChecked(
                     "how the thickness of the slab was measured is not stated (declare: thicknessMeasured)");
@@ -38,10 +49,24 @@ final class SlabPad {
             return new CheckResult.NotChecked(
                     "how far the ground under the slab gives is not known (declare: subgrade)");
         }
-        if (Double.isNaN(factored)) {
+        if (Double.isNaN(demand.factored())) {
             return PadStrength.unfactored();
         }
-        return strong(pad, slab, Subgrade.of(ground), base, factored);
+        Subgrade k = Subgrade.of(ground);
+        Finding alone = strong(pad, slab, k, base, demand.factored());
+        boolean passes = alone instanceof Judged judged && judged.demand() <= judged.capacity();
+        return passes && demand.nearest() < BESIDE * stiffnessRadius(pad, slab, k)
+                ? new CheckResult.NotChecked(
+                        "another post stands on a slab within three radii of relative stiffness and adds to the stress, which"
+                                + " is not worked out")
+                : alone;
+    }
+
+    /** On the soft bound, which is the longest (m). Asked for only where the slab's rules hold. */
+    private static double stiffnessRadius(Pad pad, Pad.SlabPart slab, Subgrade k) {
+        double h = ((Outcome.Value) Section14_3.onSoil(pad.thickness())).cited().value();
+        double modulus = Section19_2.modulus(slab.strength()).value();
+        return new Slab(h, modulus, k.soft()).stiffnessRadius().value();
     }
 
     private static Finding strong(Pad pad, Pad.SlabPart slab, Subgrade k, Plate base, double factored) {

@@ -23,6 +23,9 @@ public record Pad(
         Centring centring)
         implements Post.Footing {
 
+    /** Plates that miss by less than this fit (m). */
+    private static final double FIT = 1e-4;
+
     /** A pad of whose make and centring nothing is said. */
     public Pad(String name, Kind kind, double along, double across, double thickness, Weight weight) {
         this(name, kind, along, across, thickness, weight, new Unmade());
@@ -192,6 +195,17 @@ public record Pad(
         Sense.positive(along, "pad size along");
         Sense.positive(across, "pad size across");
         Sense.positive(thickness, "thickness");
+    }
+
+    /** How far off the middle the post may stand as far as that is stated (m); 0 where nothing is said, which is no promise. */
+    public double statedOffset() {
+        return centring instanceof Within within ? within.distance() : 0;
+    }
+
+    /** Whether a base plate stands wholly on the pad wherever its post may stand, as far as that is stated. */
+    public boolean holds(PostType.Plate plate) {
+        return plate.along() / 2 + statedOffset() <= along / 2 + FIT
+                && plate.across() / 2 + statedOffset() <= across / 2 + FIT;
     }
 
     /** Area on the ground (m²). */

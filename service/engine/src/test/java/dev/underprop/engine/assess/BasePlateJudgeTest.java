@@ -10,6 +10,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.underprop.engine.assess.BasePlateJudge.Material;
+import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
@@ -74,6 +75,26 @@ class BasePlateJudgeTest {
 
         assertThat(reason(BasePlateJudge.judge(post, new Material(20e6, Double.NaN), 1, 1)))
                 .contains("beyond its pad");
+    }
+
+    /** Half of 0.2 m and the centring, in 0.2 m of half a pad of 0.4 m. */
+    @ParameterizedTest
+    @CsvSource({"0.1, false", "0.102, true"})
+    void aPlateOffTheMiddleMayReachBeyondItsPad(double centring, boolean beyond) {
+        Pad pad = new Pad(
+                "pad",
+                Pad.Kind.CONCRETE,
+                0.5,
+                0.4,
+                0.25,
+                new Pad.Unknown(),
+                new Pad.Cast(20e6),
+                new Pad.Within(centring));
+        Finding finding = BasePlateJudge.judge(post(PLATE, PLATE, pad), new Material(20e6, Double.NaN), 1, 1);
+
+        assertThat(finding instanceof CheckResult.NotChecked open
+                        && open.reason().contains("beyond its pad"))
+                .isEqualTo(beyond);
     }
 
     @Test

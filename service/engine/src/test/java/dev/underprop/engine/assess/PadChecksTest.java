@@ -75,6 +75,31 @@ class PadChecksTest {
                 .isCloseTo((13_600 + 10_000 * 0.0763445) / 0.6, within(2.0));
     }
 
+    /** The radius of relative stiffness is 1.0928 m, as worked out beside the slab's own rule: three of them are 3.278 m. */
+    @ParameterizedTest
+    @CsvSource({"2, NOT_CHECKED", "3.2, NOT_CHECKED", "3.3, PASS"})
+    void postsOnASlabAreJudgedOnlyFarFromOneAnother(double apart, Verdict verdict) {
+        Pad slab = new Pad(
+                "slab",
+                Pad.Kind.SLAB,
+                0.6,
+                1,
+                0.25,
+                new Pad.Known(24_000, true),
+                new Pad.SlabPart(20e6, "two cores", Pad.Stands.INTERIOR));
+        JobPlan plan = Simple.beam(
+                Plans.twoByTen(3, 0),
+                apart,
+                0.2,
+                0.2,
+                List.of(Simple.point(0, 10_000), Simple.point(apart, 10_000)),
+                slab,
+                FIRM);
+
+        assertThat(Simple.check(plan, CheckId.PAD_STRENGTH, "P1").verdict()).isEqualTo(verdict);
+        assertThat(Simple.check(plan, CheckId.PAD_STRENGTH, "P2").verdict()).isEqualTo(verdict);
+    }
+
     /** 10 kN over 6 MN/m; the difference is less than that, and 8 mm are allowed for it. */
     @ParameterizedTest
     @CsvSource({"0.002, PASS", "0.0015, FAIL"})
@@ -116,7 +141,10 @@ class PadChecksTest {
         });
     }
 
-    /** The shore stands at 3 ft 6 in on pads of 20 in; the cut ends 0.8 m before the second pad and is 0.5 m deep. */
+    /**
+     * The shore stands at 3 ft 6 in on pads of 20 in; the cut ends 0.8 m before the second pad and is 0.5 m deep. How far the other
+     * posts may stand off the middle of their pads is not stated.
+     */
     @Test
     void cutsAreJudgedInEverySituationPostByPost() {
         double end = 56 * Plans.INCH - 10 * Plans.INCH - 0.8;
@@ -127,7 +155,7 @@ class PadChecksTest {
             assertThat(excavation(cuts, situation).stream()
                             .map(r -> r.place() + " " + r.verdict())
                             .toList())
-                    .isEqualTo(Stream.of("A1 FAIL", "A2 FAIL", "A3 PASS", "A4 PASS")
+                    .isEqualTo(Stream.of("A1 FAIL", "A2 FAIL", "A3 NOT_CHECKED", "A4 NOT_CHECKED")
                             .toList());
         }
     }

@@ -17,6 +17,7 @@ import dev.underprop.engine.pad.PadStrength;
 import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
+import dev.underprop.engine.plan.PostType;
 import dev.underprop.fixtures.Case;
 import dev.underprop.fixtures.Expected;
 import dev.underprop.fixtures.Inputs;
@@ -69,10 +70,11 @@ final class PadFigures {
         Pad.Stack stack = new Pad.Stack(members, timber, published.inputs().number("bearing_psi") * PSI, "guide", true);
         Pad pad = new Pad(
                 "crib", Pad.Kind.CRIB, 6 * timber, 6 * timber, 4 * timber, new Pad.Unknown(), stack, new Pad.Within(0));
-        Post post = Props.post(Props.PLATE, Props.PLATE, pad);
+        PostType.Plate whole = new PostType.Plate(6 * timber, 6 * timber);
+        Post post = Props.post(whole, whole, pad);
         double load = 1000;
-        CheckResult.Judged judged =
-                Props.judged(PadStrength.judge(post, new Ground.Unstated(), new PadLoad(load, load, 0)));
+        CheckResult.Judged judged = Props.judged(
+                PadStrength.judge(post, new Ground.Unstated(), new PadLoad(load, load, 0), Double.POSITIVE_INFINITY));
         return load * judged.capacity() / judged.demand();
     }
 

@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class CutBesideTest {
 
     private static final double FAR = Double.POSITIVE_INFINITY;
-    private static final Pad PAD = pad(Pad.Kind.CONCRETE, new Pad.Unmade(), Under.HEAVY, new Pad.Anywhere());
+    private static final Pad PAD = pad(Pad.Kind.CONCRETE, new Pad.Unmade(), Under.HEAVY, new Pad.Within(0));
 
     private static Finding judge(Excavation excavation, Post.Footing pad) {
         return CutBeside.judge(excavation, post(1, new Post.NoType(), pad), 2);
@@ -73,6 +73,18 @@ class CutBesideTest {
 
         assertThat(((CheckResult.Condition) judge(pit, PAD)).met()).isTrue();
         assertThat(((CheckResult.Condition) judge(pit, loose)).met()).isFalse();
+    }
+
+    @Test
+    void unstatedCentringFailsButDoesNotPass() {
+        Pad anywhere = pad(Pad.Kind.CONCRETE, new Pad.Unmade(), Under.HEAVY, new Pad.Anywhere());
+        Excavation far = new Excavation.Cuts(List.of(new Cut("pit", 8, 9, -FAR, FAR, 1)));
+        Excavation near = new Excavation.Cuts(List.of(new Cut("pit", 3, 9, -FAR, FAR, 1)));
+
+        assertThat(reason(judge(far, anywhere))).contains("(declare: centring)");
+        assertThat(((CheckResult.Condition) judge(near, anywhere)).met()).isFalse();
+        assertThat(((CheckResult.Condition) judge(new Excavation.None(), anywhere)).met())
+                .isTrue();
     }
 
     @Test

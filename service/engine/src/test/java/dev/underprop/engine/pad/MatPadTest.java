@@ -60,7 +60,7 @@ class MatPadTest {
     }
 
     private static Finding judge(Post post, double load) {
-        return PadStrength.judge(post, Under.FIRM, new PadLoad(load, Double.NaN, 0));
+        return PadStrength.judge(post, Under.FIRM, new PadLoad(load, Double.NaN, 0), Under.ALONE);
     }
 
     private static Pad.Mat mat(int sleepers, int bearers) {
@@ -105,8 +105,36 @@ class MatPadTest {
         Finding finding = judge(post(0.6, 3 * WIDTH, 2 * THICK, mat(3, 1), 0.01), 5000);
 
         assertThat(judged(finding).demand()).isCloseTo(5.70696e6 * 1.131325, within(100.0));
-        assertThat(refusal(judge(post(0.6, 3 * WIDTH, 2 * THICK, mat(3, 1), 0.08), 5000)))
+        assertThat(refusal(PadStrength.judge(
+                        post(0.6, 3 * WIDTH, 2 * THICK, mat(3, 1), 0.01),
+                        Under.FIRM,
+                        new PadLoad(5000, Double.NaN, 1),
+                        Under.ALONE)))
                 .contains("lifts");
+    }
+
+    /**
+     * A plate of 0.2 m on a bearer of 0.23495 m may be 17 mm off its middle. On two boards, 0.4699 m, it leaves 135 mm beside it
+     * already; one of 0.4 m leaves 35 mm, and 3 mm more than the thickness of 38.1 mm with 6 mm off the middle.
+     */
+    @Test
+    void aPlateThatMayReachBesideItsTimbersIsNotChecked() {
+        assertThat(ratio(judge(post(0.6, 3 * WIDTH, 2 * THICK, mat(3, 1), 0.0174), 1000)))
+                .isLessThan(1);
+        Post beyond = post(0.6, 3 * WIDTH, 2 * THICK, mat(3, 1), 0.0176);
+        assertThat(reason(judge(beyond, 1000))).contains("beyond the timbers");
+        assertThat(PadStrength.acrossGrain(beyond)).isNaN();
+
+        Pad.Mat two = mat(2, 0);
+        assertThat(ratio(judge(wide(two, 0.003), 1000))).isLessThan(1);
+        assertThat(reason(judge(wide(two, 0.006), 1000))).contains("does not stand on all timbers");
+    }
+
+    private static Post wide(Pad.Mat two, double centring) {
+        Pad pad = new Pad(
+                "mat", Pad.Kind.TIMBER, 0.6, 2 * WIDTH, THICK, new Pad.Unknown(), two, new Pad.Within(centring));
+        PostType.Plate base = new PostType.Plate(0.2, 0.4);
+        return Under.post(0, new PostType("type", new PostType.NotRated(), base, base), pad);
     }
 
     @ParameterizedTest

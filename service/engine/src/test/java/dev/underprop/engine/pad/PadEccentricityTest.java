@@ -34,6 +34,17 @@ class PadEccentricityTest {
         assertThat(judged(finding).capacity()).isEqualTo(100_000);
     }
 
+    /** A tube judged with its load 20 mm off stands for 20 mm of centring: with 10 mm of it, as with 30 mm and no tube. */
+    @Test
+    void theLoadStandsOffTheMiddleOfThePostToo() {
+        Pad pad = pad(Pad.Kind.CONCRETE, new Pad.Unmade(), Under.HEAVY, new Pad.Within(0.01));
+        Post post = post(0, Under.tube(0.02), pad);
+
+        assertThat(judged(PadEccentricity.judge(post, Under.FIRM, new PadLoad(12_000, 12_000, 0.04)))
+                        .demand())
+                .isCloseTo(92055.5, within(1.0));
+    }
+
     /** The kern ends where e x 3.0046 is a sixth, at 55.47 mm; 10 mm are lean. */
     @Test
     void outsideTheKernItIsRefused() {

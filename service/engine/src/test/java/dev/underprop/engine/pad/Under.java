@@ -6,6 +6,7 @@ import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.PostType;
+import dev.underprop.engine.section.RoundTube;
 
 /** One post with a base plate of 200 mm by 100 mm on a pad of 600 mm by 400 mm by 250 mm, and what tests of pads have in common. */
 final class Under {
@@ -20,7 +21,16 @@ final class Under {
     static final Ground FIRM = new Ground.Given(
             100_000, "report", Ground.Condition.UNDISTURBED, new Ground.Modulus(10e6, 40e6, "plate test"));
 
+    /** Distance to the next post on a slab where there is none. */
+    static final double ALONE = Double.POSITIVE_INFINITY;
+
     private Under() {}
+
+    /** A type of a plain tube, judged with its load so far off the middle (m). */
+    static PostType tube(double eccentricity) {
+        PostType.Pipe pipe = new PostType.Pipe(new RoundTube(0.06, 0.003), 250e6, eccentricity, true);
+        return new PostType("type", new PostType.NotRated(), BASE, BASE, pipe);
+    }
 
     static Pad pad(Pad.Kind kind, Pad.Make make, Pad.Weight weight, Pad.Centring centring) {
         return new Pad("pad", kind, 0.6, 0.4, 0.25, weight, make, centring);
