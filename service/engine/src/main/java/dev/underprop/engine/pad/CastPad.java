@@ -38,8 +38,15 @@ final class CastPad {
             }
         }
         double pressure = factored / pad.area() * value(uneven);
+        // As if the pad reached as far on every side as on the long side of a post off its middle.
+        double more = 2 * PadStrength.aside(pad);
         Footing footing = new Footing(
-                pad.along(), pad.across(), value(depth), loaded(base.along()), loaded(base.across()), pressure);
+                pad.along() + more,
+                pad.across() + more,
+                value(depth),
+                loaded(base.along()),
+                loaded(base.across()),
+                pressure);
         return judge(footing, strength, lambda(pad));
     }
 

@@ -128,14 +128,17 @@ final class MatPad {
     private Finding judge(double load) {
         double pressure = load / pad.area();
         double under = mat.bearers() > 0 ? mat.bearers() * width : CastPad.loaded(seat);
-        Judged worst = outstanding(pressure * breadth, (length - under) / 2, mat.sleepers());
+        Judged worst = outstanding(pressure * breadth, (length - under) / 2 + PadStrength.aside(pad), mat.sleepers());
         if (mat.bearers() == 0) {
             return worst;
         }
         double crossing = mat.sleepers() * width * mat.bearers() * width;
         return Worst.of(
                 worst,
-                outstanding(pressure * length, (breadth - CastPad.loaded(over)) / 2, mat.bearers()),
+                outstanding(
+                        pressure * length,
+                        (breadth - CastPad.loaded(over)) / 2 + PadStrength.aside(pad),
+                        mat.bearers()),
                 new Judged(Measure.STRESS, load / crossing, capacity().bearing()));
     }
 

@@ -71,6 +71,11 @@ public final class PadStrength {
                 : CastPad.judge(pad, pad.make().strength(), base, load.factored(), off);
     }
 
+    /** How far a post may stand off the middle of its pad as the plan states it (m); 0 where it does not. */
+    static double aside(Pad pad) {
+        return pad.centring() instanceof Pad.Within within ? within.distance() : 0;
+    }
+
     private static Finding block(Pad pad, Pad.Block block, double load) {
         return block.hollow()
                 ? new CheckResult.Refused(

@@ -24,9 +24,10 @@ final class SteelPad {
             return new CheckResult.Refused(Measure.FORCE, load, refused.reason());
         }
         double pressure = load / pad.area() * ((Outcome.Value) uneven).cited().value();
+        double more = 2 * PadStrength.aside(pad);
         return Worst.of(
-                bending(pad.along(), base.along(), pad.thickness(), pressure, yield),
-                bending(pad.across(), base.across(), pad.thickness(), pressure, yield));
+                bending(pad.along() + more, base.along(), pad.thickness(), pressure, yield),
+                bending(pad.across() + more, base.across(), pad.thickness(), pressure, yield));
     }
 
     /** Stress on the plastic section modulus of a strip, against the allowable one. */

@@ -44,10 +44,10 @@ class PadStrengthTest {
 
     /**
      * Load over 0.24 m² bends what stands out by 0.25 m beyond 0.1 m of loaded length: q 0.25²/2 over 0.1992²/6. 50 kN is
-     * 0.98442 MPa. Off by 0.02 m and 0.025 of 0.25 m more, the worst corner has 1.473229 of it.
+     * 0.98442 MPa. Off by 0.02 m and 0.025 of 0.25 m more, the worst corner has 1.473229 of it, and 0.27 m stand out.
      */
     @ParameterizedTest
-    @CsvSource({"50000, 0, 0, 0.984421e6", "120000, 0, 0, 2.362612e6", "50000, 0.02, 0.025, 1.450278e6"})
+    @CsvSource({"50000, 0, 0, 0.984421e6", "120000, 0, 0, 2.362612e6", "50000, 0.02, 0.025, 1.691604e6"})
     void plainConcreteBends(double factored, double centring, double lean, double stress) {
         Finding finding = judge(cast(20e6, new Pad.Within(centring)), 1, factored, lean);
 
@@ -87,7 +87,8 @@ class PadStrengthTest {
 
     /**
      * A tube that is judged with its load 5 mm off the middle brings it 5 mm further off: 0.02 m in all, as centring alone does
-     * in {@link #plainConcreteBends} with 0.015 m of centring and no lean: 1 + 6 x 0.02 x root(1/0.6² + 1/0.4²).
+     * in {@link #plainConcreteBends} with 0.015 m of centring and no lean: 1 + 6 x 0.02 x root(1/0.6² + 1/0.4²). 0.265 m
+     * stand out.
      */
     @Test
     void theLoadStandsOffTheMiddleOfThePostToo() {
@@ -97,7 +98,7 @@ class PadStrengthTest {
                 new PadLoad(1, 50_000, 0),
                 Under.ALONE);
 
-        assertThat(judged(finding).demand()).isCloseTo(0.984421e6 * 1.360555, within(5.0));
+        assertThat(judged(finding).demand()).isCloseTo(0.984421e6 * 1.360555 * 0.265 * 0.265 / 0.0625, within(5.0));
     }
 
     @Test
@@ -152,6 +153,15 @@ class PadStrengthTest {
 
         assertThat(judged(finding).demand()).isCloseTo(stress, within(1.0));
         assertThat(judged(finding).capacity()).isCloseTo(250e6 / 1.67, within(1.0));
+    }
+
+    /** Off by 0.01 m, 0.26 m stand out: 31.25 MPa x (0.26/0.25)² x (1 + 6 x 0.01 x root(1/0.6² + 1/0.4²)). */
+    @Test
+    void aSteelPlateStandsOutFurtherWhereThePostIsOffItsMiddle() {
+        Pad off = new Pad("pad", Kind.STEEL, 0.6, 0.4, 0.02, Under.HEAVY, new Pad.Plate(250e6), new Pad.Within(0.01));
+
+        assertThat(judged(judge(off, 24_000, Double.NaN, 0)).demand())
+                .isCloseTo(31.25e6 * 1.0816 * 1.180278, within(100.0));
     }
 
     @Test
