@@ -21,14 +21,19 @@ final class Negotiation {
      * @param available the one media type of the resource
      */
     static void accept(Context context, String available) {
-        Enumeration<String> headers = context.req().getHeaders("Accept");
-        if (headers.hasMoreElements() && weight(headers, available) <= 0) {
+        if (weight(context, available) <= 0) {
             throw Refused.because(ProblemKind.NOT_ACCEPTABLE, "The resource is available as " + available + " only.");
         }
     }
 
+    /** Whether a client says that it likes one media type better than another. */
+    static boolean prefers(Context context, String one, String other) {
+        return weight(context, one) > weight(context, other);
+    }
+
     /** The weight of the range that names the type most closely; one when no range is given. */
-    private static double weight(Enumeration<String> headers, String available) {
+    private static double weight(Context context, String available) {
+        Enumeration<String> headers = context.req().getHeaders("Accept");
         StringBuilder all = new StringBuilder();
         while (headers.hasMoreElements()) {
             all.append(',').append(headers.nextElement());

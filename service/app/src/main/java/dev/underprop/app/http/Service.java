@@ -28,6 +28,7 @@ public final class Service implements AutoCloseable {
 
     private final PlanDoor door = new PlanDoor();
     private final Readiness readiness = new Readiness();
+    private final WebPages web = new WebPages();
     private final Workbench workbench;
     private final Plans plans;
     private final Pages pages;
@@ -36,7 +37,7 @@ public final class Service implements AutoCloseable {
     private Service(Settings settings, Consumer<RoutesConfig> more) {
         workbench = new Workbench(settings.places(), settings.waiting(), settings.analysisTime());
         plans = new Plans(door, new Body(settings.bodyBytes(), settings.bodyTime()), workbench, readiness);
-        pages = new Pages(readiness);
+        pages = new Pages(readiness, web);
         javalin = Javalin.create(config -> {
             configure(config, settings);
             more.accept(config.routes);
@@ -96,7 +97,7 @@ public final class Service implements AutoCloseable {
         config.router.ignoreTrailingSlashes = false;
         JettySettings.apply(config.jetty, settings);
         config.router.javaLangErrorHandler(Failures::answer);
-        Routes.add(config.routes, plans, pages, new CataloguePages());
+        Routes.add(config.routes, plans, pages, web, new CataloguePages());
         config.routes.exception(
                 Refused.class, (refused, context) -> Replies.problem(context, refused.problem(), refused.headers()));
         config.routes.exception(EndpointNotFound.class, (missing, context) -> unrouted(context));

@@ -59,6 +59,7 @@ public final class AnswerWriter {
                 .assumptions(assumptions())
                 .advisories(advisories())
                 .counts(counts())
+                .layout(new LayoutWriter(new Figures(question.units())).lines(question.plan()))
                 .situations(assessment.situations().stream()
                         .map(one -> situations.whole(one, question.full()))
                         .toList())
