@@ -2,8 +2,6 @@
 import { digits, element, figure, folded, list, ratio, table } from './dom.js';
 import { drawings } from './drawing.js';
 
-const ORDER = ['FAIL', 'NOT_CHECKED', 'PASS', 'NOT_APPLICABLE'];
-
 /**
  * @param {object} answer a layout analysis
  * @returns {Node[]}
@@ -19,7 +17,7 @@ export function shown(answer) {
     element('h3', {}, 'Layout and forces'),
     layout(answer),
     element('h3', {}, 'Checks'),
-    checks(answer.checks),
+    ...checks(answer.checks),
     folded(`Advice (${answer.advisories.length})`, list(answer.advisories.map((one) => one.message))),
     folded(`Assumptions (${answer.assumptions.length})`, list(answer.assumptions)),
     folded('What was solved', counts(answer.counts)),
@@ -75,10 +73,10 @@ function situation(lines, one) {
   return parts;
 }
 
+/** Each check at its worst place; what was not checked stands further up, what does not apply is folded away. */
 function checks(results) {
-  const sorted = [...results].sort(
-    (a, b) => ORDER.indexOf(a.verdict) - ORDER.indexOf(b.verdict) || (b.ratio ?? 0) - (a.ratio ?? 0),
-  );
+  const made = results.filter((one) => one.verdict === 'PASS' || one.verdict === 'FAIL');
+  made.sort((a, b) => rank(b) - rank(a));
   const columns = [
     { head: 'Verdict' },
     { head: 'Check' },
@@ -88,16 +86,41 @@ function checks(results) {
     { head: 'Capacity', number: true },
     { head: 'By' },
   ];
-  const rows = sorted.map((one) => [
+  const rows = made.map((one) => [
     element('span', { class: one.verdict }, one.verdict),
-    element('a', { href: `/v1/checks/${encodeURIComponent(one.check)}` }, one.title),
+    explained(one),
     one.place ?? '',
     one.ratio === undefined ? '' : ratio(one.ratio),
     figure(one.demand),
     one.capacityNone ? 'none' : figure(one.capacity),
-    one.citation ? `${one.citation.document} ${one.citation.edition} ${one.citation.locator}` : (one.reason ?? ''),
+    cited(one.citation),
   ]);
-  return table('Checks, failures first', columns, rows);
+  const rest = results.filter((one) => one.verdict === 'NOT_APPLICABLE');
+  return [
+    table('Checks that were made, worst first', columns, rows),
+    folded(
+      `Checks that do not apply (${rest.length})`,
+      table(
+        'Checks that do not apply',
+        [{ head: 'Check' }, { head: 'Why' }],
+        rest.map((one) => [explained(one), one.reason ?? one.message ?? '']),
+      ),
+    ),
+  ];
+}
+
+function cited(citation) {
+  const parts = citation ? [citation.document, citation.edition, citation.locator] : [];
+  return parts.filter((part) => part && part !== 'none').join(' ');
+}
+
+/** Failures come first, those without any capacity before all others. */
+function rank(one) {
+  return (one.verdict === 'FAIL' ? 1e9 : 0) + (one.capacityNone ? 1e12 : (one.ratio ?? 0));
+}
+
+function explained(one) {
+  return element('a', { href: `/v1/checks/${encodeURIComponent(one.check)}` }, one.title);
 }
 
 function counts(all) {

@@ -16,7 +16,7 @@ function above(layout, situation) {
   const xs = [...layout.joists.map((j) => j.x.value), ...layout.shores.flatMap((s) => [s.from.value, s.to.value])];
   const ys = layout.joists.flatMap((j) => [j.from.value, j.to.value]);
   const box = frame(xs, ys);
-  const size = Math.max(box.width, box.height) / 45;
+  const size = Math.max(box.width, box.height) / 34;
   const svg = canvas(box, 'Layout from above');
   const x = (value) => value - box.x;
   const y = (value) => box.y + box.height - value;
@@ -109,7 +109,7 @@ function circle(svg, kind, cx, cy, r) {
 /** An arrow that pushes up under a beam. */
 function arrow(svg, kind, x, from, to, size) {
   line(svg, kind, x, from, x, to + size, size / 3);
-  svg.append(part('polygon', { class: kind, points: `${x},${to} ${x - size / 2},${to + size} ${x + size / 2},${to + size}` }));
+  svg.append(part('polygon', { class: kind, stroke: 'none', 'stroke-width': 0, points: `${x},${to} ${x - size / 2},${to + size} ${x + size / 2},${to + size}` }));
 }
 
 function label(svg, x, y, size, text, anchor) {

@@ -38,7 +38,7 @@ async function check(event) {
 async function ask() {
   const units = document.querySelector('input[name=units]:checked').value;
   const json = plan.value.trimStart().startsWith('{');
-  const reply = await fetch(`/v1/layout-analyses?units=${units}&detail=full`, {
+  const reply = await fetch(`/v1/layout-analyses?units=${units}`, {
     method: 'POST',
     headers: { 'Content-Type': json ? 'application/json' : 'application/yaml', Accept: 'application/json' },
     body: plan.value,
@@ -51,7 +51,8 @@ function show(parts, words) {
   at('answer').hidden = parts.length === 0;
   status.textContent = words;
   if (parts.length > 0) {
-    at('answer').focus();
+    at('answer').focus({ preventScroll: true });
+    at('answer').scrollIntoView({ block: 'start' });
   }
 }
 
