@@ -69,6 +69,21 @@ class SteelTest {
         assertThat(SectionF8.moment(0.0565, 0.001, 36 * KSI)).isInstanceOf(Outcome.Refused.class);
     }
 
+    /** A wall just as thin as the limit is still thick enough; the limits are written as the clauses write them. */
+    @Test
+    void aWallAtItsLimitIsAllowed() {
+        double modulus = 29e6 * 4.4482216152605 / (0.0254 * 0.0254);
+        double yield = 36 * KSI;
+        assertThat(SectionE3.wall(0.11 * modulus / yield, 1, yield)).isInstanceOf(Outcome.Value.class);
+        assertThat(SectionF8.moment(0.07 * modulus / yield, 1, yield)).isInstanceOf(Outcome.Value.class);
+    }
+
+    /** 0.2 belongs to the steeper branch: 0.2 + 8/9·0.45. */
+    @Test
+    void aFifthIsMuch() {
+        assertThat(SectionH1.interaction(0.2, 0.45).value()).isCloseTo(0.6, within(1e-12));
+    }
+
     @Test
     void interactionHasTwoBranches() {
         assertThat(SectionH1.interaction(0.5, 0.45).value()).isCloseTo(0.9, within(1e-12));
