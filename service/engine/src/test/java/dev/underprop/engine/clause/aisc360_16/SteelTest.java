@@ -48,6 +48,14 @@ class SteelTest {
         assertThat(value(SectionE3.stress(36 * KSI, meet)) * 1.67 / (36 * KSI)).isCloseTo(0.390, within(0.0005));
     }
 
+    /** Fy/Fe of 2.25 belongs to the first branch, 0.658 to that power; the second would give 0.38978. */
+    @Test
+    void whereTheBranchesMeetTheFirstRules() {
+        double euler = Math.PI * Math.PI * 29e6 * 4.4482216152605 / (0.0254 * 0.0254) / 1e4;
+        double yield = 2.25 * euler;
+        assertThat(value(SectionE3.stress(yield, 100)) * 1.67 / yield).isCloseTo(0.389951, within(0.000005));
+    }
+
     @Test
     void beyondTwoHundredThereIsNoValue() {
         assertThat(SectionE3.stress(36 * KSI, 200)).isInstanceOf(Outcome.Value.class);

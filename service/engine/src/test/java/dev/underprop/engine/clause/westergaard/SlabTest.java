@@ -13,6 +13,9 @@ class SlabTest {
 
     private static final Slab SLAB = new Slab(0.2, 12 * (1 - 0.15 * 0.15) * 40e6 / 0.008, 40e6);
 
+    /** Twice that radius. */
+    private static final Slab TWICE = new Slab(0.2, 16 * SLAB.modulus(), 40e6);
+
     @Test
     void stiffness() {
         assertThat(SLAB.stiffnessRadius().value()).isCloseTo(1, within(1e-12));
@@ -23,6 +26,15 @@ class SlabTest {
     void wideLoadsAreBeyondTheRules() {
         assertThat(SLAB.holdsFor(0.29)).isTrue();
         assertThat(SLAB.holdsFor(0.31)).isFalse();
+        assertThat(TWICE.holdsFor(0.59)).isTrue();
+        assertThat(TWICE.holdsFor(0.61)).isFalse();
+        assertThat(TWICE.holdsFor(0.3 * TWICE.stiffnessRadius().value())).isTrue();
+    }
+
+    /** There the other rule gives 1.7234 h. */
+    @Test
+    void aLoadJustWideEnoughCountsAsItIs() {
+        assertThat(SLAB.resistingRadius(1.724 * 0.2).value()).isEqualTo(1.724 * 0.2);
     }
 
     /** root(1.6·0.01 + 0.04) - 0.135 below 1.724 h, which is 0.3448 m; the radius itself above. */
@@ -51,10 +63,9 @@ class SlabTest {
     /** On a slab of twice that radius, four times as far spread. */
     @Test
     void spread() {
-        Slab twice = new Slab(0.2, 16 * SLAB.modulus(), 40e6);
         assertThat(SLAB.spread(Place.INTERIOR)).isCloseTo(8, within(1e-9));
-        assertThat(twice.spread(Place.INTERIOR)).isCloseTo(32, within(1e-9));
-        assertThat(twice.spread(Place.EDGE)).isCloseTo(4 / 0.431, within(1e-9));
-        assertThat(twice.spread(Place.CORNER)).isCloseTo(4 / 1.205, within(1e-9));
+        assertThat(TWICE.spread(Place.INTERIOR)).isCloseTo(32, within(1e-9));
+        assertThat(TWICE.spread(Place.EDGE)).isCloseTo(4 / 0.431, within(1e-9));
+        assertThat(TWICE.spread(Place.CORNER)).isCloseTo(4 / 1.205, within(1e-9));
     }
 }
