@@ -22,9 +22,10 @@ final class Kept {
         return type;
     }
 
-    /** The same bytes have the same tag, so that an answer may be kept and asked after. */
+    /** The same bytes have the same tag, so that an answer may be kept and asked after. Packed they are others that mean the same. */
     void reply(Context context) {
-        context.header("ETag", tag.text());
+        boolean packed = Gzip.wanted(context, bytes.length);
+        context.header("ETag", packed ? tag.weak() : tag.text());
         context.header("Cache-Control", "no-cache");
         if (tag.isHeld(context.req().getHeaders("If-None-Match"))) {
             context.status(304);

@@ -7,6 +7,7 @@ import io.javalin.http.Context;
 import java.util.Comparator;
 import java.util.Enumeration;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** Agrees on media types: what a client wants to get, and what it sends. */
@@ -60,12 +61,23 @@ final class Negotiation {
         }
     }
 
+    /** Whether the body is packed; what no one here can unpack is refused. */
+    static boolean packed(Context context) {
+        String coding = context.header("Content-Encoding");
+        if (coding == null || coding.isBlank() || coding.strip().equalsIgnoreCase("identity")) {
+            return false;
+        }
+        if (coding.strip().equalsIgnoreCase(Gzip.NAME)) {
+            return true;
+        }
+        throw Refused.because(
+                ProblemKind.UNSUPPORTED_MEDIA_TYPE,
+                "Bodies are read as they are or in the coding gzip, not in " + Fault.shown(coding) + ".",
+                Map.of("Accept-Encoding", Gzip.NAME));
+    }
+
     /** The format of the body, by its Content-Type alone. */
     static Format format(Context context) {
-        String coding = context.header("Content-Encoding");
-        if (coding != null && !coding.isBlank() && !coding.strip().equalsIgnoreCase("identity")) {
-            throw unsupported("Bodies are read as they are, not in a content coding; send the plan uncompressed.");
-        }
         String header = context.header("Content-Type");
         if (header == null || header.isBlank()) {
             throw unsupported(READ + "; the request has no Content-Type that says which.");

@@ -48,7 +48,13 @@ final class Replies {
 
     static void bytes(Context context, String contentType, byte[] bytes) {
         context.contentType(contentType);
-        context.res().setContentLength(bytes.length);
-        context.result(bytes);
+        context.res().addHeader("Vary", "Accept-Encoding");
+        byte[] sent = bytes;
+        if (Gzip.wanted(context, bytes.length)) {
+            context.header("Content-Encoding", Gzip.NAME);
+            sent = Gzip.packed(bytes);
+        }
+        context.res().setContentLength(sent.length);
+        context.result(sent);
     }
 }

@@ -86,6 +86,10 @@ final class ContractFilter implements Filter {
         expected.forEach(
                 (name, value) -> assertThat(response.header(name)).as(name).isEqualTo(value));
         assertThat(response.header("Server")).isNull();
+        assertThat(response.header(RequestId.HEADER)).matches("[A-Za-z0-9._-]{1,64}");
+        assertThat(response.header("Access-Control-Allow-Origin"))
+                .as("no other origin may read")
+                .isNull();
     }
 
     /** Whether an address is one whose answers may be kept: whatever does not depend on a plan or the state of the service. */

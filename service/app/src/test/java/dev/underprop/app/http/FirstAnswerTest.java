@@ -38,14 +38,14 @@ class FirstAnswerTest {
                 .run(null, null, null, "-proc:none", "-d", classes.toString(), EXAMPLE.toString());
         assertThat(outcome).isZero();
 
-        assertThat(run(classes)).startsWith("INCOMPLETE: ");
+        assertThat(run(classes)).startsWith("INADEQUATE: ").contains("lifting off");
     }
 
     private static String run(Path classes) throws Exception {
         PrintStream usual = System.out;
         ByteArrayOutputStream printed = new ByteArrayOutputStream();
-        try (URLClassLoader loader =
-                        new URLClassLoader(new URL[] {classes.toUri().toURL()}, FirstAnswerTest.class.getClassLoader());
+        try (URLClassLoader loader = new URLClassLoader(
+                        new URL[] {classes.toUri().toURL()}, FirstAnswerTest.class.getClassLoader());
                 PrintStream out = new PrintStream(printed, true, StandardCharsets.UTF_8)) {
             System.setOut(out);
             Method main = loader.loadClass("FirstAnswer").getDeclaredMethod("main", String[].class);

@@ -3,6 +3,7 @@ package dev.underprop.app.http;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.underprop.app.report.ProblemKind;
+import io.restassured.http.Header;
 import io.restassured.response.Response;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -35,7 +36,7 @@ class PagesHttpTest {
                 .get("/");
 
         assertThat(front.contentType()).isEqualTo("text/html;charset=utf-8");
-        assertThat(front.header("Vary")).isEqualTo("Accept");
+        assertThat(front.header("Vary")).startsWith("Accept");
         assertThat(front.asString()).contains("licensed engineer").contains("Nobody under or above");
     }
 
@@ -121,6 +122,13 @@ class PagesHttpTest {
         assertThat(page.asString()).isNotBlank();
     }
 
+    /** Headers but for those that are new each time. */
+    private static List<Header> settled(Response response) {
+        return response.headers().asList().stream()
+                .filter(header -> !header.hasSameNameAs(new Header(RequestId.HEADER, "")))
+                .toList();
+    }
+
     @Test
     void unknownProblemIsNotFound() {
         assertThat(Client.right().get("/problems/trouble").statusCode()).isEqualTo(404);
@@ -133,7 +141,7 @@ class PagesHttpTest {
         Response head = Client.wrong().head(path);
 
         assertThat(head.statusCode()).isEqualTo(200);
-        assertThat(head.headers().asList()).isEqualTo(get.headers().asList());
+        assertThat(settled(head)).isEqualTo(settled(get));
         assertThat(head.header("Content-Length")).isEqualTo(Integer.toString(get.asByteArray().length));
     }
 }
