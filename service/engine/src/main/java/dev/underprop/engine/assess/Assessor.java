@@ -19,8 +19,17 @@ public final class Assessor {
 
     private Assessor() {}
 
-    /** Assesses one plan. */
+    /** Assesses one plan, without calculation records. */
     public static Assessment assess(JobPlan plan) {
+        return assess(plan, false);
+    }
+
+    /**
+     * Assesses one plan.
+     *
+     * @param working whether every check carries its calculation record
+     */
+    public static Assessment assess(JobPlan plan, boolean working) {
         Structure structure = new Structure(plan);
         Combinations combinations = Combinations.of(structure.model());
         List<SituationResult> situations = new ArrayList<>();
@@ -33,7 +42,7 @@ public final class Assessor {
             seats = situations.isEmpty() ? seats : seats.next(situation);
             SituationRun run = new SituationRun(structure, situation, combinations, seats);
             run.run();
-            situations.add(new SituationJudge(run, before).judge());
+            situations.add(new SituationJudge(run, before, working).judge());
             before = situation;
             patterns = Math.max(patterns, run.patternCount());
             settings = Math.max(settings, run.occurrences().settings());
