@@ -1,5 +1,6 @@
 package dev.underprop.engine.assess;
 
+import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.MemberLimits;
 import dev.underprop.engine.check.TimberCapacity;
@@ -27,7 +28,8 @@ final class MemberSteps {
     Working of(int m, int check, Finding finding) {
         MemberRun member = run.members().get(m);
         Peaks checks = member.checks();
-        if (!wanted || !checks.met(check)) {
+        boolean compared = finding instanceof CheckResult.Judged || finding instanceof CheckResult.Refused;
+        if (!wanted || !compared || !checks.met(check)) {
             return Working.OFF;
         }
         Working working = working();

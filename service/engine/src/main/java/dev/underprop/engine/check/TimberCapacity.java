@@ -130,6 +130,9 @@ public final class TimberCapacity {
         double stability = unbraced <= 0
                 ? working.rule("CL", "stability factor, edge held all along", Dimension.NUMBER, 1, HELD, "")
                 : stability(unbraced, star, working);
+        if (stability == 0) {
+            return 0;
+        }
         return working.rule(
                 "F'b",
                 "adjusted bending value",
