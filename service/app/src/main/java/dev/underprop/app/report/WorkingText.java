@@ -50,7 +50,7 @@ final class WorkingText {
     private static String of(WorkingLine line) {
         String unit = line.getUnit().equals("1") ? "" : line.getUnit();
         String columns =
-                String.format(Locale.ROOT, "      %-7s %12s %-6s ", line.getSymbol(), shown(line.getValue()), unit);
+                String.format(Locale.ROOT, "      %-8s %11s %-6s ", line.getSymbol(), shown(line.getValue()), unit);
         String first = columns.length() <= INDENT ? columns : columns.stripTrailing() + " ";
         return Lines.wrapped(first, INDENT, words(line));
     }

@@ -4,67 +4,105 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.underprop.api.model.CheckResult;
 import dev.underprop.api.model.PlanCheck;
+import dev.underprop.api.model.WorkingLine;
 import dev.underprop.app.Demos;
-import dev.underprop.wire.door.Answer;
-import dev.underprop.wire.door.AnswerOptions;
-import dev.underprop.wire.door.AnswerOptions.Detail;
+import dev.underprop.app.http.CheckCases;
 import dev.underprop.wire.door.Documents;
-import dev.underprop.wire.door.PlanDoor;
 import dev.underprop.wire.quantity.UnitSystem;
-import dev.underprop.wire.tree.Format;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every check of every demo, followed line by line. */
+/** Calculation records, followed line by line from their printed numbers. */
 class WorkingTest {
 
-    private static final PlanDoor DOOR = new PlanDoor();
-
-    private static PlanCheck answer(String text, UnitSystem units, boolean working) {
-        byte[] plan = text.getBytes(StandardCharsets.UTF_8);
-        AnswerOptions options = new AnswerOptions(units, Detail.FULL, working);
-        return ((Answer.Judged<PlanCheck>) DOOR.check(plan, Format.YAML, options)).model();
-    }
-
-    private static List<CheckResult> compared(PlanCheck answer) {
-        return answer.getChecks().stream()
-                .filter(check -> check.getDemand() != null)
-                .toList();
-    }
+    /**
+     * Checks that compare a demand with a capacity; all others answer yes or no. So does that of ply fastening, unless plies
+     * are pieced, which is one of the ways.
+     */
+    private static final List<String> COMPARE = List.of(
+            "base-plate-bearing",
+            "beam-bearing-at-joist",
+            "beam-bearing-at-post",
+            "beam-bending",
+            "beam-deflection-live",
+            "beam-deflection-long-term",
+            "beam-deflection-total",
+            "beam-roll-restraint",
+            "beam-shear",
+            "bearing-transfer",
+            "bearing-uplift",
+            "girder-bearing-at-pier",
+            "girder-bending",
+            "girder-deflection-live",
+            "girder-deflection-total",
+            "girder-shear",
+            "joist-bearing",
+            "joist-bending",
+            "joist-deflection-live",
+            "joist-deflection-total",
+            "joist-notch",
+            "joist-shear",
+            "pad-eccentricity",
+            "pad-settlement",
+            "pad-soil-bearing",
+            "pad-strength",
+            "post-plates",
+            "post-rating",
+            "post-sideways",
+            "seat-length",
+            "seat-strength",
+            "sideways-restraint",
+            "tipping");
 
     @ParameterizedTest
     @EnumSource(UnitSystem.class)
     void everyRecordOfTheDemosCanBeFollowed(UnitSystem units) {
         for (String demo : Demos.valid()) {
-            for (CheckResult check : compared(answer(Demos.text(demo), units, true))) {
-                Walked.follow(demo, check);
+            Asked.compared(Demos.text(demo), units).forEach(check -> Walked.follow(demo, check));
+        }
+    }
+
+    @Test
+    void everyCheckThatComparesIsFollowedWhereItPassesAndWhereItFails() {
+        TreeSet<String> followed = new TreeSet<>();
+        for (String plan : CheckCases.plans()) {
+            for (CheckResult check : Asked.compared(plan, UnitSystem.US)) {
+                Walked.follow("plan of the table", check);
+                followed.add(check.getCheck());
             }
+        }
+
+        assertThat(followed).containsExactlyElementsOf(COMPARE);
+    }
+
+    @ParameterizedTest
+    @MethodSource("dev.underprop.app.working.Way#all")
+    void everyWayOfAJudgeIsTold(Way way) {
+        for (UnitSystem units : UnitSystem.values()) {
+            List<CheckResult> checks = Asked.compared(way.plan(), units);
+            checks.forEach(check -> Walked.follow(way.name(), check));
+
+            assertThat(checks)
+                    .filteredOn(check -> check.getCheck().equals(way.check()))
+                    .anySatisfy(check -> assertThat(check.getWorking().getLines())
+                            .extracting(WorkingLine::getSymbol)
+                            .containsAll(way.symbols()));
         }
     }
 
     @Test
     void anAnswerWithoutWorkingIsTheSameButForIt() {
         for (String demo : Demos.valid()) {
-            PlanCheck plain = answer(Demos.text(demo), UnitSystem.US, false);
-            PlanCheck told = answer(Demos.text(demo), UnitSystem.US, true);
+            PlanCheck plain = Asked.answer(Demos.text(demo), UnitSystem.US, false);
+            PlanCheck told = Asked.answer(Demos.text(demo), UnitSystem.US, true);
             assertThat(plain.getChecks()).allMatch(check -> check.getWorking() == null);
             told.getChecks().forEach(check -> check.setWorking(null));
 
             assertThat(Documents.json(told, false)).as(demo).isEqualTo(Documents.json(plain, false));
         }
-    }
-
-    @Test
-    void theDemosTellOfEveryCheckThatCompares() {
-        Set<String> ids = new TreeSet<>();
-        for (String demo : Demos.valid()) {
-            compared(answer(Demos.text(demo), UnitSystem.US, true)).forEach(check -> ids.add(check.getCheck()));
-        }
-        System.out.println(ids.size() + " checks " + ids);
     }
 }

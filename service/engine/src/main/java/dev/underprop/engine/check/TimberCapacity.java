@@ -25,6 +25,8 @@ public final class TimberCapacity {
 
     private static final Citation HELD = Citation.remembered("NDS", "2018", "3.3.3.3");
 
+    private static final String RATIO = "root( le × d / b^2 )";
+
     private static final Map<LoadDuration, String> DURATIONS = Map.of(
             LoadDuration.PERMANENT, "load duration factor, permanent load",
             LoadDuration.TEN_YEARS, "load duration factor, ten years",
@@ -154,9 +156,11 @@ public final class TimberCapacity {
         Outcome slenderness = Section3_3.slenderness(le, breadth, member.depth());
         double modulus = moist(member, DesignValue.MODULUS_MIN, working);
         if (!(slenderness instanceof Outcome.Value ratio)) {
+            double got = Math.sqrt(le * member.depth() / (breadth * breadth));
+            working.step("RB", "slenderness, plies singly, above 50", Dimension.NUMBER, got, RATIO);
             return 0;
         }
-        working.rule(ratio.cited(), "slenderness, plies singly, at most 50", Dimension.NUMBER, "root( le × d / b^2 )");
+        working.rule(ratio.cited(), "slenderness, plies singly, at most 50", Dimension.NUMBER, RATIO);
         Cited critical = Section3_3.criticalStress(modulus, ratio.cited().value());
         working.rule(critical, "critical buckling value", Dimension.STRESS, "1.2 × E'min / RB^2");
         Cited factor = Section3_3.stability(critical.value(), star);
