@@ -110,8 +110,9 @@ final class BasePlateJudge {
 
     private static Finding timber(Plate plate, Pad pad, double bearing, double load, Working working) {
         if (Double.isNaN(bearing)) {
-            return new CheckResult.NotChecked(
-                    "what the timber of pad " + pad.name() + " bears across the grain under the plate is not stated");
+            return new CheckResult.NotChecked("what the timber of pad " + pad.name()
+                    + " bears across the grain under the plate is not stated (declare: "
+                    + (pad.kind() == Pad.Kind.CRIB ? "crib" : "mat") + ")");
         }
         working.analysis("P", "greatest load of the post", Dimension.FORCE, load);
         working.plan("a", "plate along the beam", Dimension.LENGTH, plate.along());

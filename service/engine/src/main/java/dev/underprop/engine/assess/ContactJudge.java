@@ -221,7 +221,13 @@ final class ContactJudge {
         double load = greatest(c);
         judgeShaft(c, head, load);
         judgeGround(c, post, load);
-        add(CheckId.POST_CONTACT, c, contact(c, post), STATICS, run.met().least());
+        add(
+                CheckId.POST_CONTACT,
+                c,
+                SlackJudge.judge(
+                        post.ends(), run.met().everOpen(c), -run.met().least().value(c)),
+                STATICS,
+                run.met().least());
         add(
                 CheckId.PAD_OVERLAP,
                 c,
@@ -374,21 +380,6 @@ final class ContactJudge {
     private double lean() {
         double plumb = run.plan().circumstances().limits().plumb().lean();
         return Math.max(SidewaysJudge.NOTIONAL, StrictMath.tan(plumb));
-    }
-
-    private Finding contact(int c, Post post) {
-        if (!run.met().everOpen(c)) {
-            return new CheckResult.Condition(
-                    true, Measure.FORCE, -run.met().least().value(c), "the post carries load in every case");
-        }
-        return post.ends().fastened()
-                ? new CheckResult.Condition(
-                        true, Measure.FORCE, 0, "the post goes slack in some case, and is fastened at head and foot")
-                : new CheckResult.Condition(
-                        false,
-                        Measure.FORCE,
-                        0,
-                        "the post goes slack: in some case it carries nothing, and it is not fastened at head and foot");
     }
 
     private Finding headStress(int c, Shore shore, Post post, Working working) {

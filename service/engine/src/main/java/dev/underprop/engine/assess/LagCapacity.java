@@ -52,7 +52,8 @@ final class LagCapacity {
     Finding judge(double force, Working working) {
         Optional<LagSize> size = LagSize.of(screws.diameter());
         if (Double.isNaN(plate.thickness())) {
-            return new CheckResult.NotChecked("the thickness of the head plate under the lag screws is not stated");
+            return new CheckResult.NotChecked(
+                    "the thickness of the head plate under the lag screws is not stated (declare: thickness)");
         }
         if (screws.edge() > beam.ply().breadth() / 2 || screws.penetration() > beam.depth()) {
             return new CheckResult.NotChecked("the lag screws as described do not fit the beam");

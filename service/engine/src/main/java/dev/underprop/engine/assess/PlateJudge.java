@@ -103,7 +103,7 @@ final class PlateJudge {
         }
         if (plate.shank() instanceof PostType.NoShank) {
             return new CheckResult.NotChecked(
-                    "what of the post meets the " + what + ", and how wide it is, is not stated");
+                    "what of the post meets the " + what + ", and how wide it is, is not stated (declare: round)");
         }
         working.analysis("P", "greatest load of the post", Dimension.FORCE, pressed.load);
         double out = out(plate.shank(), pressed, working);

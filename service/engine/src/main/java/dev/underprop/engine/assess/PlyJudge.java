@@ -143,7 +143,7 @@ final class PlyJudge {
         }
         if (!(nearest.type() instanceof PostType type)) {
             return new CheckResult.NotChecked("a ply is pieced, and the head plate of " + nearest.name()
-                    + " under the joint is not known: no post type is named");
+                    + " under the joint is not known: no post type is named (declare: type)");
         }
         double least =
                 SectionR502_6.leastBearing(SectionR502_6.Seat.WOOD_OR_METAL).value();

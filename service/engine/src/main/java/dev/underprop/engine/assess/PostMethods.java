@@ -93,7 +93,7 @@ final class PostMethods {
         boolean whole = pipe.plain() && !otherwise(type);
         String why = pipe.plain()
                 ? " is said to be a plain tube, and is also described otherwise, which is not complete"
-                : " has no rating, and its tube alone says nothing of screw, joint and pin";
+                : " has no rating, and its tube alone says nothing of screw, joint and pin (declare: rating)";
         Finding rest = new CheckResult.NotChecked("post type " + type.name() + why);
         Finding finding = whole || !alone ? computed : Worse.of(rest, computed);
         methods.add(new Method("tube", finding, PostJudge.TUBE, computing));
@@ -122,7 +122,8 @@ final class PostMethods {
             return new Ruling(worst.finding(), beside(worst));
         }
         String why = methods.isEmpty()
-                ? "post type " + type.name() + " has no rating, and is of no class and no described make"
+                ? "post type " + type.name()
+                        + " has no rating, and is of no class and no described make (declare: rating)"
                 : methods.stream().map(Method::open).collect(Collectors.joining("; "));
         return new Ruling(
                 new CheckResult.NotChecked(why),

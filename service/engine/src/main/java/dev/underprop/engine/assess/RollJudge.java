@@ -56,7 +56,7 @@ final class RollJudge {
         if (nailing instanceof CheckResult.NotChecked) {
             return new CheckResult.NotChecked(
                     "nothing holds the beam upright, and it is no deeper than broad only if its plies are fastened to each"
-                            + " other, which is not known");
+                            + " other, which is not known (declare: assembly)");
         }
         return nailing instanceof CheckResult.Condition condition && condition.met() ? stands() : refusal(force, alone);
     }

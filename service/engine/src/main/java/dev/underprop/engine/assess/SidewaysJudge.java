@@ -150,7 +150,8 @@ final class SidewaysJudge {
     private static Finding lagged(Shore shore, Post post, LagScrews screws, double force, Working working) {
         return post.type() instanceof PostType type
                 ? new LagCapacity(shore.beam(), type.head(), screws).judge(force, working)
-                : new CheckResult.NotChecked("no post type is named, so the plate under the lag screws is not known");
+                : new CheckResult.NotChecked(
+                        "no post type is named, so the plate under the lag screws is not known (declare: type)");
     }
 
     /** Both what is stated and what is worked out must hold; without a statement the latter stands alone. */
@@ -169,8 +170,8 @@ final class SidewaysJudge {
             double holds = working.plan("Fc", meaning, Dimension.FORCE, fastened.sideways());
             return working.compared("F", "Fc", new CheckResult.Judged(Measure.FORCE, force, holds));
         }
-        return new CheckResult.NotChecked(
-                "what the fastening of the " + end + " carries sideways (" + fastened.by() + ") is not stated");
+        return new CheckResult.NotChecked("what the fastening of the " + end + " carries sideways (" + fastened.by()
+                + ") is not stated (declare: sideways)");
     }
 
     private static Finding friction(String end, double coefficient, Demand demand, Working working) {

@@ -88,16 +88,16 @@ final class TelescopeJudge {
     private static String missing(Telescope post) {
         List<String> missing = new ArrayList<>();
         if (Double.isNaN(post.outer().yield())) {
-            missing.add("the yield stress of the outer tube");
+            missing.add("the yield stress of the outer tube (declare: yieldStress)");
         }
         if (Double.isNaN(post.inner().yield())) {
-            missing.add("the yield stress of the inner tube");
+            missing.add("the yield stress of the inner tube (declare: yieldStress)");
         }
         if (post.pin() instanceof Telescope.NoPin) {
-            missing.add("the pin");
+            missing.add("the pin (declare: pin)");
         }
         if (post.thread() instanceof Telescope.UnstatedScrew) {
-            missing.add("the screw, or that there is none");
+            missing.add("the screw, or that there is none (declare: screw)");
         }
         return String.join(", ", missing);
     }

@@ -37,7 +37,7 @@ final class TimberPostJudge {
     static Finding judge(PostType type, TimberPost post, double height, double load, double beam, Working working) {
         Member member = post.member();
         if (member.moisture() == Member.Moisture.UNSTATED) {
-            return new CheckResult.NotChecked("the moisture of the timber post is not stated");
+            return new CheckResult.NotChecked("the moisture of the timber post is not stated (declare: moisture)");
         }
         if (TreatmentJudge.judge(member.details().treatment()) instanceof CheckResult.NotChecked unknown) {
             return new CheckResult.NotChecked("the timber post: " + unknown.reason());

@@ -42,7 +42,7 @@ final class CribPad {
         working.analysis("P", "greatest load of the post", Dimension.FORCE, load);
         if (!crib.solid()) {
             return new CheckResult.NotChecked(
-                    "that the crib's layers on the ground and under the post are solid is not stated");
+                    "that the crib's layers on the ground and under the post are solid is not stated (declare: solidEnds)");
         }
         double x = pad.along() / 2 - 1.5 * crib.timber();
         double y = pad.across() / 2 - 1.5 * crib.timber();

@@ -74,7 +74,8 @@ public final class PadSettlement {
         alone.compared("w", "wa", worst);
         for (Loaded other : others) {
             if (!(other.post.footing() instanceof Pad near)) {
-                return new CheckResult.NotChecked("no pad is named under post " + other.post.name());
+                return new CheckResult.NotChecked(
+                        "no pad is named under post " + other.post.name() + " (declare: pad)");
             }
             Working branch = working.branch();
             CheckResult.Judged difference = difference(here, own, other, near, ground, most, branch);

@@ -108,7 +108,7 @@ class TelescopeJudgeTest {
                 .contains("the pin")
                 .contains("the screw, or that there is none")
                 .doesNotContain("inner tube");
-        assertThat(reason(judge(slender(0, new Telescope.NoPin(), NONE), 3))).endsWith("the pin");
+        assertThat(reason(judge(slender(0, new Telescope.NoPin(), NONE), 3))).endsWith("the pin (declare: pin)");
         assertThat(reason(judge(slender(0, PIN, NONE), 1.8))).contains("reach the height");
     }
 
