@@ -18,7 +18,7 @@ class FirstAnswer {
                                 .start("-6 in").length("10 ft 4 in"))
                         .posts(List.of(post("A1", "0 ft"), post("A2", "4 ft 8 in"), post("A3", "9 ft 4 in"))));
         try {
-            PlanCheck answer = new PlansApi(client).checkPlan(plan, "us", null);
+            PlanCheck answer = new PlansApi(client).checkPlan(plan, "us", null, null);
             System.out.println(answer.getVerdict() + ": " + answer.getHeadline());
         } catch (ApiException e) {
             e.problem().ifPresentOrElse(problem -> System.out.println(problem.getErrors()), e::printStackTrace);

@@ -35,6 +35,7 @@ final class ExampleTable {
                 post("planCheckIncomplete", "checkPlan", 200, CHECKS, YAML, twoBays),
                 post("planCheckInadequate", "checkPlan", 200, CHECKS, YAML, overloaded),
                 post("planCheckUnstable", "checkPlan", 200, CHECKS, YAML, sillOut),
+                post("planCheckWorking", "checkPlan", 200, CHECKS + "?working=true", YAML, overloaded),
                 get("checkList", "listChecks", 200, "/v1/checks"),
                 get("checkPage", "explainCheck", 200, "/v1/checks/beam-bending"),
                 get("catalogueIndex", "listCatalogue", 200, CATALOGUE),

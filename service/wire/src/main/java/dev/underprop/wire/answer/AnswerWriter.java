@@ -33,7 +33,7 @@ public final class AnswerWriter {
         this.question = question;
         this.assessment = assessment;
         Figures figures = new Figures(question.units());
-        this.checks = new CheckWriter(figures, question.full());
+        this.checks = new CheckWriter(figures, question.full(), question.working());
         this.situations = new SituationWriter(question.plan(), postNames(question.model()), figures);
     }
 
