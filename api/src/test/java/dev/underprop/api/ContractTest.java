@@ -42,7 +42,9 @@ class ContractTest {
                         "getContract",
                         "healthLive",
                         "healthReady",
-                        "showService");
+                        "showService",
+                        "showDocs",
+                        "getPageFile");
     }
 
     @Test
