@@ -40,16 +40,31 @@ final class PlanText {
         return out.toString();
     }
 
+    /** The verdict, what the plan is known by, and the worst check, on a line or two. */
+    String line(Outcome.Judged judged) {
+        String verdict = judged.result().getVerdict().getValue();
+        String worst = Findings.worst(judged.result().getChecks())
+                .map(check -> ": " + check.getTitle() + ", " + check.getPlace() + ", " + CheckText.ratio(check) + ".")
+                .orElse(".");
+        String pad = " ".repeat(Math.max(1, 12 - verdict.length()));
+        return verdict(judged.result().getVerdict())
+                + Lines.wrapped(" ".repeat(12), 12, words(judged) + worst).substring(12 - pad.length());
+    }
+
     private String heading(Outcome.Judged judged) {
+        return paint.strong(Lines.visible(words(judged))) + "\n";
+    }
+
+    private static String words(Outcome.Judged judged) {
         StringBuilder words = new StringBuilder(judged.key());
         String title = judged.result().getTitle();
         if (title != null) {
             words.append("  ").append(title);
         }
-        if (!judged.key().equals(judged.path())) {
-            words.append("  (").append(judged.path()).append(')');
+        if (!judged.key().equals(judged.name().key())) {
+            words.append("  (").append(judged.name().key()).append(')');
         }
-        return paint.strong(Lines.visible(words.toString())) + "\n";
+        return words.toString();
     }
 
     private String verdict(PlanVerdict verdict) {

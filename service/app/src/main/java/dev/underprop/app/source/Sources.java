@@ -1,0 +1,114 @@
+package dev.underprop.app.source;
+
+import java.io.BufferedInputStream;
+import java.io.Closeable;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Collection;
+import java.util.Deque;
+import java.util.Iterator;
+import java.util.LinkedHashSet;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+import java.util.Set;
+
+/** All plans that a command line asks for, in its order, one after the other, each place once. */
+public final class Sources implements Iterator<Entry>, Closeable {
+    /** What stands for the standard input among paths. */
+    public static final String STANDARD_INPUT = "-";
+
+    private final Deque<String> left;
+    private final Set<String> named;
+    private final Selection selection;
+    private final Opener opener;
+    private final StandardInput input;
+    private Optional<Entries> open = Optional.empty();
+
+    /**
+     * Sources of plans.
+     *
+     * @param paths files, folders and {@code -}
+     * @param selection what is taken of folders and archives
+     * @param allowEmpty whether a place without plans is as it should be; otherwise it is told as a fault
+     * @param input the standard input, and how it is read
+     */
+    public Sources(Collection<String> paths, Selection selection, boolean allowEmpty, StandardInput input) {
+        Set<String> once = new LinkedHashSet<>();
+        paths.forEach(path -> once.add(spelt(path)));
+        this.left = new ArrayDeque<>(once);
+        this.named = once;
+        this.selection = selection;
+        this.opener = new Opener(selection.rules(), allowEmpty);
+        this.input = input;
+    }
+
+    @Override
+    public boolean hasNext() {
+        while (true) {
+            if (open.isPresent() && open.get().hasNext()) {
+                return true;
+            }
+            close();
+            if (left.isEmpty()) {
+                return false;
+            }
+            open = Optional.of(entries(left.remove()));
+        }
+    }
+
+    @Override
+    public Entry next() {
+        if (!hasNext()) {
+            throw new NoSuchElementException("no further plan");
+        }
+        return open.orElseThrow().next();
+    }
+
+    private Entries entries(String path) {
+        if (path.equals(STANDARD_INPUT)) {
+            return input.entries(opener);
+        }
+        try {
+            return entries(Path.of(path), path);
+        } catch (InvalidPathException e) {
+            return Entries.of(new Entry.Wrong(EntryName.file(path), Faults.missing()));
+        }
+    }
+
+    private Entries entries(Path path, String name) {
+        if (Files.isDirectory(path)) {
+            return new FolderEntries(path, selection, opener, named);
+        }
+        if (!Files.exists(path)) {
+            return Entries.of(new Entry.Wrong(EntryName.file(name), Faults.missing()));
+        }
+        return opener.open(path, name);
+    }
+
+    /** The path as a report writes it. */
+    static String name(Path path) {
+        return path.toString().replace(path.getFileSystem().getSeparator(), "/");
+    }
+
+    private static String spelt(String path) {
+        try {
+            return path.isEmpty() ? path : name(Path.of(path));
+        } catch (InvalidPathException e) {
+            return path;
+        }
+    }
+
+    @Override
+    public void close() {
+        open.ifPresent(Entries::close);
+        open = Optional.empty();
+    }
+
+    /** The standard input of the process, buffered. */
+    public static InputStream standardInput() {
+        return new BufferedInputStream(System.in);
+    }
+}
