@@ -41,12 +41,6 @@ final class CheckText {
                 + indented(where(check) + " " + cited(check.getCitation()));
     }
 
-    /** The ratio in words. */
-    static String ratio(CheckResult check) {
-        String shown = ratio(check, check.getVerdict() == CheckVerdict.FAIL);
-        return shown.equals("-") ? check.getVerdict().getValue() : "ratio " + shown;
-    }
-
     private static String indented(String words) {
         return Lines.wrapped(" ".repeat(INDENT), INDENT, words);
     }

@@ -105,8 +105,6 @@ final class CsvReport implements Report {
     public void complete(End end) {
         if (end.complete()) {
             sink.complete();
-        } else {
-            sink.flush();
         }
     }
 

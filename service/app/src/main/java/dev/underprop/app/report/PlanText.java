@@ -20,6 +20,9 @@ import java.util.Map;
 final class PlanText {
     private static final int MOST_CHECKS = 5;
 
+    /** Where words begin behind a verdict. */
+    private static final int COLUMN = 12;
+
     private final Paint paint;
 
     PlanText(Paint paint) {
@@ -40,15 +43,13 @@ final class PlanText {
         return out.toString();
     }
 
-    /** The verdict, what the plan is known by, and the worst check, on a line or two. */
+    /** The verdict, what the plan is known by, and the verdict in words, on a few lines. */
     String line(Outcome.Judged judged) {
-        String verdict = judged.result().getVerdict().getValue();
-        String worst = Findings.worst(judged.result().getChecks())
-                .map(check -> ": " + check.getTitle() + ", " + check.getPlace() + ", " + CheckText.ratio(check) + ".")
-                .orElse(".");
-        String pad = " ".repeat(Math.max(1, 12 - verdict.length()));
-        return verdict(judged.result().getVerdict())
-                + Lines.wrapped(" ".repeat(12), 12, words(judged) + worst).substring(12 - pad.length());
+        PlanVerdict verdict = judged.result().getVerdict();
+        String words = words(judged) + ": " + judged.result().getHeadline();
+        return verdict(verdict)
+                + Lines.wrapped(" ".repeat(COLUMN), COLUMN, words)
+                        .substring(verdict.getValue().length());
     }
 
     private String heading(Outcome.Judged judged) {

@@ -28,7 +28,7 @@ final class ProblemText {
         return out.toString();
     }
 
-    private static String fault(String path, ProblemError error) {
+    static String fault(String path, ProblemError error) {
         StringBuilder out = new StringBuilder("  ").append(path);
         Integer line = error.getLine();
         Integer column = error.getColumn();

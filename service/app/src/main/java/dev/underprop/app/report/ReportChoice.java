@@ -10,7 +10,8 @@ import java.util.List;
  */
 public record ReportChoice(String kind, String file) {
     /** The kinds of report. */
-    public static final List<String> KINDS = List.of("text", "json", "ndjson", "csv");
+    public static final List<String> KINDS =
+            List.of("text", "json", "ndjson", "csv", "junit", "sarif", "markdown", "html");
 
     /**
      * Reads {@code KIND} or {@code KIND:FILE}.
@@ -46,6 +47,10 @@ public record ReportChoice(String kind, String file) {
             case "json" -> new JsonReport(sink, options.extent());
             case "ndjson" -> new NdjsonReport(sink, options.extent());
             case "csv" -> new CsvReport(sink);
+            case "junit" -> new JunitReport(sink);
+            case "sarif" -> new SarifReport(sink, options.most());
+            case "markdown" -> new MarkdownReport(sink);
+            case "html" -> new HtmlReport(sink);
             default -> throw new IllegalStateException("no such kind of report: " + kind);
         };
     }
