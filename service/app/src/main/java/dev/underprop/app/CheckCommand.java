@@ -117,6 +117,34 @@ final class CheckCommand implements Callable<Integer> {
     private FailOn failOn = FailOn.INCOMPLETE;
 
     @Option(
+            names = "--baseline",
+            defaultValue = "",
+            paramLabel = "FILE",
+            description = {
+                "Findings on this list are accepted and do not count for the status, unless they are worse than there; write"
+                        + " the list with --report baseline:FILE. Faults and unstable plans are never accepted."
+            })
+    private String baseline = "";
+
+    @Option(
+            names = "--against",
+            defaultValue = "",
+            paramLabel = "FILE",
+            description =
+                    "Tells what has changed since earlier results, written with --report ndjson:FILE, and because of what.")
+    private String against = "";
+
+    @Option(
+            names = "--resume",
+            defaultValue = "",
+            paramLabel = "JOURNAL",
+            description = {
+                "Notes in this file what was judged; the same command with the same file goes on where a run was stopped or"
+                        + " broken off, as long as the plans are what they were."
+            })
+    private String journal = "";
+
+    @Option(
             names = "--workers",
             defaultValue = "0",
             paramLabel = "N",
@@ -132,7 +160,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return new Batch(settings()).run(paths);
+        return Batch.run(settings(), paths);
     }
 
     private BatchSettings settings() {
@@ -162,6 +190,9 @@ final class CheckCommand implements Callable<Integer> {
                     allowEmpty,
                     standardInput,
                     failOn,
+                    baseline,
+                    against,
+                    journal,
                     workers == 0 ? Runtime.getRuntime().availableProcessors() : workers);
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);

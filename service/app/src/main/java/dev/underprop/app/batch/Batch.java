@@ -1,5 +1,6 @@
 package dev.underprop.app.batch;
 
+import dev.underprop.app.earlier.Earlier;
 import dev.underprop.app.report.End;
 import dev.underprop.app.report.Judgement;
 import dev.underprop.app.report.Outcome;
@@ -7,7 +8,6 @@ import dev.underprop.app.report.Report;
 import dev.underprop.app.report.ReportChoice;
 import dev.underprop.app.report.Tally;
 import dev.underprop.app.report.TextReport;
-import dev.underprop.app.source.Entry;
 import dev.underprop.app.source.EntryName;
 import dev.underprop.app.source.Sources;
 import dev.underprop.app.source.StandardInput;
@@ -30,36 +30,66 @@ public final class Batch {
     /** Exit status: the job could not be done. */
     public static final int NOT_DONE = 2;
 
+    /** Exit status: the run was told to stop. */
+    public static final int STOPPED = 130;
+
     private final BatchSettings settings;
-    private final PlanJudge judge;
+    private final Work work;
+    private final Earlier earlier;
     private final SeenKeys keys = new SeenKeys();
     private final Tally tally = new Tally();
     private final List<Report> reports = new ArrayList<>();
     private int status = ADEQUATE;
 
-    /** A batch, to be run once. */
-    public Batch(BatchSettings settings) {
+    private Batch(BatchSettings settings) {
         Quiet.logging();
         this.settings = settings;
-        this.judge = new PlanJudge(new PlanDoor(), settings.options(), settings.wantsLines());
+        this.earlier = Earlier.read(settings.baseline(), settings.against());
+        PlanDoor door = new PlanDoor();
+        this.work = new Work(
+                new PlanJudge(door, settings.options(), settings.wantsLines()),
+                settings.journal().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(Journal.open(settings.journal(), settings.maker(door.catalogueDigest()))));
     }
 
     /** Checks the plans that paths lead to and returns the exit status. */
-    public int run(List<String> paths) {
+    public static int run(BatchSettings settings, List<String> paths) {
         try {
-            open();
-            judgeAll(paths);
-            End end = new End(tally, true, List.of());
-            reports.forEach(report -> report.complete(end));
-            if (tally.plans() == 0 && !settings.allowEmpty()) {
-                return refused("nothing to check was found; --allow-empty says that this is as it should be.");
-            }
-            return status;
+            return new Batch(settings).run(paths);
         } catch (UncheckedIOException e) {
             return refused(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private int run(List<String> paths) {
+        try (work;
+                Stop stop = new Stop()) {
+            open();
+            boolean complete = judgeAll(paths, stop);
+            List<String> remarks = new ArrayList<>(earlier.remarks(complete));
+            if (!complete) {
+                remarks.add(0, stopped());
+            }
+            End end = new End(tally, complete, remarks);
+            reports.forEach(report -> report.complete(end));
+            return complete ? exit() : STOPPED;
         } finally {
             reports.forEach(Report::close);
         }
+    }
+
+    private String stopped() {
+        return "Stopped; not every plan was reached. "
+                + (settings.journal().isEmpty()
+                        ? "With --resume FILE a run can go on where it was stopped."
+                        : "The same command goes on from here.");
+    }
+
+    private int exit() {
+        return tally.plans() == 0 && !settings.allowEmpty()
+                ? refused("nothing to check was found; --allow-empty says that this is as it should be.")
+                : status;
     }
 
     private static int refused(String why) {
@@ -76,36 +106,47 @@ public final class Batch {
         }
     }
 
-    private void judgeAll(List<String> paths) {
+    /** True when all was reached. */
+    private boolean judgeAll(List<String> paths, Stop stop) {
         StandardInput input = new StandardInput(Sources.standardInput(), settings.standardInput());
-        try (Sources sources = new Sources(paths, settings.selection(), settings.allowEmpty(), input);
-                OrderedWork work = new OrderedWork(settings.workers())) {
-            work.run(sources, this::judged, this::take, () -> false);
+        try (Sources sources = new Sources(paths, settings.selection(), settings.allowEmpty(), input, settings.own());
+                OrderedWork threads = new OrderedWork(settings.workers())) {
+            Progress progress = Progress.onTerminal(sources::share);
+            threads.run(
+                    work.tasks(sources),
+                    task -> {
+                        Work.Done done = task.run();
+                        return ready(earlier.judge(done.outcome()), done.frame());
+                    },
+                    ready -> take(ready, progress),
+                    stop::asked);
+            progress.clear();
+            return !stop.asked() || !sources.hasNext();
         }
     }
 
-    /** A plan that was judged, rendered for every report. */
-    private record Ready(Judgement judgement, List<Runnable> parts) {}
+    /** A plan that was judged, rendered for every report, and what the journal is to hold of it. */
+    private record Ready(Judgement judgement, List<Runnable> parts, Optional<byte[]> frame) {}
 
-    private Ready judged(Entry entry) {
-        return ready(Judgement.of(judge.judge(entry)));
-    }
-
-    private Ready ready(Judgement judgement) {
-        return new Ready(
-                judgement,
-                reports.stream().map(report -> report.prepare(judgement)).toList());
+    private Ready ready(Judgement judgement, Optional<byte[]> frame) {
+        List<Runnable> parts =
+                reports.stream().map(report -> report.prepare(judgement)).toList();
+        return new Ready(judgement, parts, frame);
     }
 
     /** Takes a plan in the order of the input. */
-    private void take(Ready ready) {
+    private void take(Ready ready, Progress progress) {
         Outcome outcome = ready.judgement().outcome();
         Optional<EntryName> before = keys.add(outcome.key(), outcome.name());
-        Ready unique = before.map(first -> ready(Judgement.of(PlanJudge.repeated(outcome, first.key()))))
+        Ready unique = before.map(first -> ready(Judgement.of(PlanJudge.repeated(outcome, first.key())), ready.frame()))
                 .orElse(ready);
+        earlier.met(unique.judgement().outcome());
         tally.add(unique.judgement());
         status = Math.max(status, status(unique.judgement()));
+        progress.clear();
         unique.parts().forEach(Runnable::run);
+        work.done(ready.frame());
+        progress.tell(tally);
     }
 
     private int status(Judgement judgement) {

@@ -38,6 +38,11 @@ public final class PlanJudge {
         this.lines = lines;
     }
 
+    /** Whether it looks up where the places of findings stand. */
+    boolean lines() {
+        return lines;
+    }
+
     /** What becomes of an entry. A defect of ours is an outcome too, with an id under which it is reported. */
     Outcome judge(Entry entry) {
         try {

@@ -10,6 +10,9 @@ final class Changes {
         String because = change.getBecause().isEmpty()
                 ? "neither plan nor engine, editions and catalogue are others than they were"
                 : "other than it was: " + String.join(", ", change.getBecause());
+        if ("not judged".equals(change.getBefore())) {
+            return "it was not judged.";
+        }
         return switch (change.getWhat()) {
             case "new" -> "not among the earlier results.";
             case "verdict" -> "the verdict was " + change.getBefore() + "; " + because + ".";

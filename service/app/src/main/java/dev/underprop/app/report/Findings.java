@@ -18,7 +18,8 @@ public final class Findings {
         return fails(check) || check.getVerdict() == CheckVerdict.NOT_CHECKED;
     }
 
-    static boolean fails(CheckResult check) {
+    /** True when a check fails. */
+    public static boolean fails(CheckResult check) {
         return check.getVerdict() == CheckVerdict.FAIL;
     }
 

@@ -11,7 +11,7 @@ import java.util.List;
 public record ReportChoice(String kind, String file) {
     /** The kinds of report. */
     public static final List<String> KINDS =
-            List.of("text", "json", "ndjson", "csv", "junit", "sarif", "markdown", "html");
+            List.of("text", "json", "ndjson", "csv", "junit", "sarif", "markdown", "html", "baseline");
 
     /**
      * Reads {@code KIND} or {@code KIND:FILE}.
@@ -50,6 +50,7 @@ public record ReportChoice(String kind, String file) {
             case "junit" -> new JunitReport(sink);
             case "sarif" -> new SarifReport(sink, options.most());
             case "markdown" -> new MarkdownReport(sink);
+            case "baseline" -> new BaselineLines(sink);
             case "html" -> new HtmlReport(sink);
             default -> throw new IllegalStateException("no such kind of report: " + kind);
         };

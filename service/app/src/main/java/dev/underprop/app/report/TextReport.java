@@ -70,9 +70,21 @@ public final class TextReport implements Report {
                 .orElse("");
         return switch (level) {
             case FULL -> new PlanText(paint).of(judged) + accepted(judgement, judged) + change + "\n";
-            case LINES -> judged.adequate() && change.isEmpty() ? "" : new PlanText(paint).line(judged) + change;
+            case LINES ->
+                judged.adequate() && change.isEmpty()
+                        ? ""
+                        : new PlanText(paint).line(judged) + counted(judgement, judged) + change;
             case SUM -> "";
         };
+    }
+
+    private static String counted(Judgement judgement, Outcome.Judged judged) {
+        long all = judged.result().getChecks().stream().filter(Findings::is).count();
+        long accepted =
+                judged.result().getChecks().stream().filter(judgement::accepts).count();
+        return accepted == 0
+                ? ""
+                : "  Accepted: " + (accepted == all ? "all" : accepted + " of") + " " + all + " findings.\n";
     }
 
     private static String accepted(Judgement judgement, Outcome.Judged judged) {

@@ -30,7 +30,7 @@ final class FolderEntries extends Entries {
     private final Path root;
     private final Selection selection;
     private final Opener opener;
-    private final Set<String> named;
+    private final Set<Path> passedOver;
     private final Deque<Level> levels = new ArrayDeque<>();
     private final Deque<Entry> waiting = new ArrayDeque<>();
     private Optional<Entries> file = Optional.empty();
@@ -43,13 +43,13 @@ final class FolderEntries extends Entries {
      * @param root the folder
      * @param selection what is taken
      * @param opener opens files
-     * @param named names that the command line gives themselves, which are not given twice
+     * @param passedOver files that are not given, since the command line names them itself
      */
-    FolderEntries(Path root, Selection selection, Opener opener, Set<String> named) {
+    FolderEntries(Path root, Selection selection, Opener opener, Set<Path> passedOver) {
         this.root = root;
         this.selection = selection;
         this.opener = opener;
-        this.named = named;
+        this.passedOver = passedOver;
     }
 
     @Override
@@ -104,9 +104,8 @@ final class FolderEntries extends Entries {
                 enter(path, below + "/");
             }
         } else if (FileKind.of(last(path)) != FileKind.OTHER && opener.rules().take(below)) {
-            String name = Sources.name(path);
-            if (!named.contains(name)) {
-                file = Optional.of(opener.open(path, name));
+            if (!passedOver.contains(Sources.whole(path))) {
+                file = Optional.of(opener.open(path, Sources.name(path)));
             }
         }
     }

@@ -11,8 +11,9 @@ import java.nio.file.Path;
  *
  * @param rules which entries of archives are taken
  * @param allowEmpty whether a place without plans is as it should be
+ * @param meter counts what is read
  */
-record Opener(Selection.Rules rules, boolean allowEmpty) {
+record Opener(Selection.Rules rules, boolean allowEmpty, Meter meter) {
     /** At most one byte more than a plan may have: enough for the door to see that it is too large. */
     private static final int MOST = Limits.USUAL.bytes() + 1;
 
@@ -28,7 +29,7 @@ record Opener(Selection.Rules rules, boolean allowEmpty) {
         }
         try {
             return kind.archive() || kind == FileKind.LINES
-                    ? many(Files.newInputStream(path), kind, name)
+                    ? many(meter.metered(Files.newInputStream(path)), kind, name)
                     : Entries.of(new Entry.Text(whole, kind.format(), text(path)));
         } catch (IOException e) {
             return Entries.of(new Entry.Wrong(whole, Faults.of(e)));
@@ -42,8 +43,8 @@ record Opener(Selection.Rules rules, boolean allowEmpty) {
                 : new ArchiveEntries(in, kind, name, this);
     }
 
-    private static byte[] text(Path path) throws IOException {
-        try (InputStream in = Files.newInputStream(path)) {
+    private byte[] text(Path path) throws IOException {
+        try (InputStream in = meter.metered(Files.newInputStream(path))) {
             return text(in);
         }
     }

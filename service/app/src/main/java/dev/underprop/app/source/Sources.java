@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Collection;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.NoSuchElementException;
@@ -21,10 +22,11 @@ public final class Sources implements Iterator<Entry>, Closeable {
     public static final String STANDARD_INPUT = "-";
 
     private final Deque<String> left;
-    private final Set<String> named;
+    private final Set<Path> passedOver = new HashSet<>();
     private final Selection selection;
     private final Opener opener;
     private final StandardInput input;
+    private final Meter meter;
     private Optional<Entries> open = Optional.empty();
 
     /**
@@ -34,15 +36,31 @@ public final class Sources implements Iterator<Entry>, Closeable {
      * @param selection what is taken of folders and archives
      * @param allowEmpty whether a place without plans is as it should be; otherwise it is told as a fault
      * @param input the standard input, and how it is read
+     * @param own files of this run, such as its reports, which are no plans wherever they lie
      */
-    public Sources(Collection<String> paths, Selection selection, boolean allowEmpty, StandardInput input) {
+    public Sources(
+            Collection<String> paths,
+            Selection selection,
+            boolean allowEmpty,
+            StandardInput input,
+            Collection<String> own) {
         Set<String> once = new LinkedHashSet<>();
         paths.forEach(path -> once.add(spelt(path)));
         this.left = new ArrayDeque<>(once);
-        this.named = once;
+        once.forEach(this::passOver);
+        own.forEach(this::passOver);
         this.selection = selection;
-        this.opener = new Opener(selection.rules(), allowEmpty);
+        this.meter = new Meter(once);
+        this.opener = new Opener(selection.rules(), allowEmpty, meter);
         this.input = input;
+    }
+
+    /**
+     * How much was read of what the command line names, 0 to 1, as far as it can be told: files by their bytes, folders only when
+     * they are done. Negative where the standard input is read.
+     */
+    public double share() {
+        return meter.share();
     }
 
     @Override
@@ -80,12 +98,26 @@ public final class Sources implements Iterator<Entry>, Closeable {
 
     private Entries entries(Path path, String name) {
         if (Files.isDirectory(path)) {
-            return new FolderEntries(path, selection, opener, named);
+            return new FolderEntries(path, selection, opener, passedOver);
         }
         if (!Files.exists(path)) {
             return Entries.of(new Entry.Wrong(EntryName.file(name), Faults.missing()));
         }
         return opener.open(path, name);
+    }
+
+    /** What the command line names itself is not given a second time by a folder around it. */
+    private void passOver(String path) {
+        try {
+            passedOver.add(whole(Path.of(path)));
+        } catch (InvalidPathException e) {
+            // No file has such a name.
+            return;
+        }
+    }
+
+    static Path whole(Path path) {
+        return path.toAbsolutePath().normalize();
     }
 
     /** The path as a report writes it. */

@@ -125,7 +125,7 @@ class HostileIT {
     }
 
     private void badLines() throws IOException {
-        write("lines.ndjson", ("{\n\n" + plan("in lines") + "\r\n{\"x\":1}\n").getBytes(UTF_8));
+        write("lines.ndjson", ("{\n\n" + SmallPlans.json("in lines") + "\r\n{\"x\":1}\n").getBytes(UTF_8));
         bad.put("lines.ndjson#1", "syntax");
         bad.put("lines.ndjson#4", "unknown-member");
         bad("lines-empty.ndjson", "lines-empty", "\n\n".getBytes(UTF_8));
@@ -133,12 +133,14 @@ class HostileIT {
     }
 
     private void badArchives() throws IOException {
-        zip("a-bomb.zip", Map.of("a.json", plan("in bomb").getBytes(UTF_8), "b.yaml", new byte[ZEROS]));
+        zip("a-bomb.zip", Map.of("a.json", SmallPlans.json("in bomb").getBytes(UTF_8), "b.yaml", new byte[ZEROS]));
         bad.put("a-bomb.zip!b.yaml", "archive-bomb");
-        byte[] whole = zipped(ordered("a.json", plan("in broken").getBytes(UTF_8), "b.yaml", noise()));
+        byte[] whole = zipped(ordered("a.json", SmallPlans.json("in broken").getBytes(UTF_8), "b.yaml", noise()));
         write("b-broken.zip", Arrays.copyOf(whole, whole.length / 2));
         bad.put("b-broken.zip!b.yaml", "archive-broken");
-        zip("c-nested.zip", ordered("a.json", plan("in nested").getBytes(UTF_8), "b.zip", new byte[] {'P', 'K'}));
+        zip(
+                "c-nested.zip",
+                ordered("a.json", SmallPlans.json("in nested").getBytes(UTF_8), "b.zip", new byte[] {'P', 'K'}));
         bad.put("c-nested.zip!b.zip", "archive-nested");
         zip(
                 "d-slip.zip",
@@ -146,7 +148,7 @@ class HostileIT {
                         "../evil.yaml",
                         "id: evil".getBytes(UTF_8),
                         "a.json",
-                        plan("in slip").getBytes(UTF_8)));
+                        SmallPlans.json("in slip").getBytes(UTF_8)));
         bad.put("d-slip.zip!../evil.yaml", "archive-entry-name");
         write("e.tar.gz", tar());
         bad.put("e.tar.gz!link.yaml", "archive-entry-kind");
@@ -184,19 +186,6 @@ class HostileIT {
         return text.toString();
     }
 
-    private static String plan(String id) {
-        return """
-                {"id": "%s", "basis": "us-asd", "floor": {"joists": {"size": "2x8", "species": "hem-fir", "grade": "No.2",\
-                 "count": 2, "spacing": "16 in", "start": "0 in", "length": "12 ft"}, "bearings": [\
-                {"name": "front", "at": "2 in", "length": "4 in", "kind": "rigid"},\
-                 {"name": "rear", "at": "11 ft 10 in", "length": "4 in", "kind": "rigid"}],\
-                 "loads": [{"name": "floor", "kind": "area", "dead": "20 psf"}]}, "shores": [{"name": "M", "at": "6 ft",\
-                 "beam": {"size": "2x8", "plies": 3, "species": "hem-fir", "grade": "No.2", "start": "-1 ft", "length": "4 ft"},\
-                 "posts": [{"name": "M1", "at": "0 in", "height": "3 ft 2 in", "rigid": true},\
-                 {"name": "M2", "at": "16 in", "height": "3 ft 2 in", "rigid": true}]}],\
-                 "situations": [{"name": "shored"}]}""".formatted(id);
-    }
-
     private static byte[] noise() {
         byte[] bytes = new byte[4000];
         new Random(7).nextBytes(bytes);
@@ -229,7 +218,7 @@ class HostileIT {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (OutputStream gzip = new GZIPOutputStream(out);
                 TarArchiveOutputStream tar = new TarArchiveOutputStream(gzip)) {
-            byte[] text = plan("in tar").getBytes(UTF_8);
+            byte[] text = SmallPlans.json("in tar").getBytes(UTF_8);
             TarArchiveEntry file = new TarArchiveEntry("jobs/a.json");
             file.setSize(text.length);
             tar.putArchiveEntry(file);

@@ -36,6 +36,11 @@ public final class PlanDoor {
     private final Catalogue catalogue = Catalogue.standard();
     private final PlanReader plans = new PlanReader(catalogue);
 
+    /** SHA-256 of the tables that are looked up, as answers name it. */
+    public String catalogueDigest() {
+        return catalogue.digest();
+    }
+
     /** Forces, reactions, deflections, checks and advisories of a layout. */
     public Answer<LayoutAnalysis> analyse(byte[] text, Format format, AnswerOptions options) {
         return answer(text, format, options, AnswerWriter::analysis);
