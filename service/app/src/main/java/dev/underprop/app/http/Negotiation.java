@@ -13,6 +13,8 @@ import java.util.stream.Stream;
 final class Negotiation {
     private static final String READ = "Plans are read as application/json or application/yaml, in UTF-8";
 
+    private static final String LINES = "Many plans are read as application/x-ndjson, one a line, in UTF-8";
+
     private Negotiation() {}
 
     /**
@@ -57,31 +59,44 @@ final class Negotiation {
 
     /** The format of the body, by its Content-Type alone. */
     static Format format(Context context) {
+        String type = type(context, READ);
+        return switch (type) {
+            case "application/json" -> Format.JSON;
+            case "application/yaml" -> Format.YAML;
+            default -> throw unsupported(READ + ", not as " + Fault.shown(type) + ".");
+        };
+    }
+
+    /** Refuses a body that is not plans a line each. */
+    static void lines(Context context) {
+        String type = type(context, LINES);
+        if (!type.equals(Replies.LINES)) {
+            throw unsupported(LINES + ", not as " + Fault.shown(type) + ".");
+        }
+    }
+
+    private static String type(Context context, String wanted) {
         String coding = context.header("Content-Encoding");
         if (coding != null && !coding.isBlank() && !coding.strip().equalsIgnoreCase("identity")) {
             throw unsupported("Bodies are read as they are, not in a content coding; send the plan uncompressed.");
         }
         String header = context.header("Content-Type");
         if (header == null || header.isBlank()) {
-            throw unsupported(READ + "; the request has no Content-Type that says which.");
+            throw unsupported(wanted + "; the request has no Content-Type that says which.");
         }
-        MediaType type = read(header);
+        MediaType type = read(header, wanted);
         String charset = type.parameters().getOrDefault("charset", "utf-8").toLowerCase(Locale.ROOT);
         if (!charset.equals("utf-8") && !charset.equals("utf8")) {
-            throw unsupported(READ + ", not in the charset " + Fault.shown(charset) + ".");
+            throw unsupported(wanted + ", not in the charset " + Fault.shown(charset) + ".");
         }
-        return switch (type.type()) {
-            case "application/json" -> Format.JSON;
-            case "application/yaml" -> Format.YAML;
-            default -> throw unsupported(READ + ", not as " + Fault.shown(type.type()) + ".");
-        };
+        return type.type();
     }
 
-    private static MediaType read(String header) {
+    private static MediaType read(String header, String wanted) {
         try {
             return MediaType.of(header);
         } catch (IllegalArgumentException e) {
-            throw unsupported(READ + "; the Content-Type is " + e.getMessage() + ".");
+            throw unsupported(wanted + "; the Content-Type is " + e.getMessage() + ".");
         }
     }
 

@@ -45,10 +45,13 @@ public final class Sources implements Iterator<Entry>, Closeable {
             StandardInput input,
             Collection<String> own) {
         Set<String> once = new LinkedHashSet<>();
-        paths.forEach(path -> once.add(spelt(path)));
-        this.left = new ArrayDeque<>(once);
-        once.forEach(this::passOver);
+        for (String path : paths) {
+            if (passOver(path)) {
+                once.add(spelt(path));
+            }
+        }
         own.forEach(this::passOver);
+        this.left = new ArrayDeque<>(once);
         this.selection = selection;
         this.meter = new Meter(once);
         this.opener = new Opener(selection.rules(), allowEmpty, meter);
@@ -106,13 +109,17 @@ public final class Sources implements Iterator<Entry>, Closeable {
         return opener.open(path, name);
     }
 
-    /** What the command line names itself is not given a second time by a folder around it. */
-    private void passOver(String path) {
+    /**
+     * What the command line names itself is not given a second time, by another spelling or by a folder around it.
+     *
+     * @return true when it was not named before
+     */
+    private boolean passOver(String path) {
         try {
-            passedOver.add(whole(Path.of(path)));
+            return passedOver.add(whole(Path.of(path)));
         } catch (InvalidPathException e) {
-            // No file has such a name.
-            return;
+            // No file has such a name, which is told when it is looked for.
+            return true;
         }
     }
 
