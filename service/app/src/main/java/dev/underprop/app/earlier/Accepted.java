@@ -96,8 +96,7 @@ final class Accepted {
         if (!Findings.fails(check)) {
             return true;
         }
-        Double ratio = check.getRatio();
-        return line.fails() && (ratio == null ? Double.POSITIVE_INFINITY : ratio) <= line.ratio();
+        return line.fails() && Findings.ratio(check) <= line.ratio();
     }
 
     /** Notes which accepted findings are still there, better or worse. */

@@ -23,6 +23,12 @@ public final class Findings {
         return check.getVerdict() == CheckVerdict.FAIL;
     }
 
+    /** The ratio as reports write it; infinite when there is no capacity at all. */
+    public static double ratio(CheckResult check) {
+        Double ratio = check.getRatio();
+        return ratio == null ? Double.POSITIVE_INFINITY : CheckText.written(ratio);
+    }
+
     /** Check, place, verdict and ratio alone. */
     public static PlanFinding of(CheckResult check) {
         PlanFinding finding = new PlanFinding()

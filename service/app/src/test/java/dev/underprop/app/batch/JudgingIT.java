@@ -32,7 +32,8 @@ class JudgingIT {
 
     @BeforeEach
     void plans() throws IOException {
-        for (String demo : List.of("adequate.yaml", "two-spans.yaml", "snug-shore.yaml", "sill-out-loose.yaml")) {
+        for (String demo :
+                List.of("adequate.yaml", "two-spans.yaml", "snug-shore.yaml", "sill-out-loose.yaml", "complete.yaml")) {
             Files.copy(Demos.FOLDER.resolve(demo), folder.resolve(demo));
         }
     }
@@ -58,6 +59,9 @@ class JudgingIT {
         assertThat(check("two-spans.yaml", "--baseline", "accepted.txt").status())
                 .isZero();
         assertThat(check("snug-shore.yaml", "--baseline", "accepted.txt").status())
+                .isZero();
+        assertThat(check("complete.yaml", "--baseline", "accepted.txt").status())
+                .as("ratios with more digits than are written")
                 .isZero();
         assertThat(check("sill-out-loose.yaml", "--baseline", "accepted.txt").status())
                 .isEqualTo(1);
