@@ -39,6 +39,7 @@ public final class Batch {
     private final SeenKeys keys = new SeenKeys();
     private final Tally tally = new Tally();
     private final List<Report> reports = new ArrayList<>();
+    private Progress progress = Progress.none();
     private int status = ADEQUATE;
 
     private Batch(BatchSettings settings) {
@@ -100,7 +101,8 @@ public final class Batch {
     /** Opened one by one, so that those that are open are closed when the next cannot be. */
     private void open() {
         TextReport.Level level = settings.reporting().text();
-        reports.add(settings.machine() ? TextReport.error(level) : TextReport.standard(level));
+        Runnable clear = () -> progress.clear();
+        reports.add(settings.machine() ? TextReport.error(level, clear) : TextReport.standard(level, clear));
         for (ReportChoice choice : settings.reports()) {
             reports.add(choice.open(settings.reporting()));
         }
@@ -111,14 +113,14 @@ public final class Batch {
         StandardInput input = new StandardInput(Sources.standardInput(), settings.standardInput());
         try (Sources sources = new Sources(paths, settings.selection(), settings.allowEmpty(), input, settings.own());
                 OrderedWork threads = new OrderedWork(settings.workers())) {
-            Progress progress = Progress.onTerminal(sources::share);
+            progress = Progress.onTerminal(sources::share);
             threads.run(
                     work.tasks(sources),
                     task -> {
                         Work.Done done = task.run();
                         return ready(earlier.judge(done.outcome()), done.frame());
                     },
-                    ready -> take(ready, progress),
+                    this::take,
                     stop::asked);
             progress.clear();
             return !stop.asked() || !sources.hasNext();
@@ -135,7 +137,7 @@ public final class Batch {
     }
 
     /** Takes a plan in the order of the input. */
-    private void take(Ready ready, Progress progress) {
+    private void take(Ready ready) {
         Outcome outcome = ready.judgement().outcome();
         Optional<EntryName> before = keys.add(outcome.key(), outcome.name());
         Ready unique = before.map(first -> ready(Judgement.of(PlanJudge.repeated(outcome, first.key())), ready.frame()))
@@ -143,7 +145,6 @@ public final class Batch {
         earlier.met(unique.judgement().outcome());
         tally.add(unique.judgement());
         status = Math.max(status, status(unique.judgement()));
-        progress.clear();
         unique.parts().forEach(Runnable::run);
         work.done(ready.frame());
         progress.tell(tally);

@@ -33,6 +33,11 @@ final class Progress {
         this.share = share;
     }
 
+    /** Nothing is told. */
+    static Progress none() {
+        return new Progress(System.err, false, () -> -1);
+    }
+
     /** On the error output of a terminal. */
     static Progress onTerminal(DoubleSupplier share) {
         return new Progress(System.err, Paint.terminal() && !"dumb".equals(System.getenv("TERM")), share);
@@ -68,9 +73,10 @@ final class Progress {
                     .append(".".repeat(BAR - full))
                     .append("] ");
         }
-        line.append(plans).append(" plans");
+        line.append(plans).append(plans == 1 ? " plan" : " plans");
         if (seconds > 0) {
-            line.append(String.format(Locale.ROOT, ", %.0f a second", plans / seconds));
+            double rate = plans / seconds;
+            line.append(String.format(Locale.ROOT, rate < 10 ? ", %.1f a second" : ", %.0f a second", rate));
         }
         if (share > 0.001 && share < 1) {
             line.append(", ").append(clock(seconds * (1 - share) / share)).append(" left");

@@ -23,26 +23,38 @@ public final class TextReport implements Report {
     private final Sink sink;
     private final Paint paint;
     private final Level level;
+    private final Runnable before;
     private final Set<String> cautions = new LinkedHashSet<>();
 
-    private TextReport(Sink sink, Paint paint, Level level) {
+    private TextReport(Sink sink, Paint paint, Level level, Runnable before) {
         this.sink = sink;
         this.paint = paint;
         this.level = level;
+        this.before = before;
     }
 
-    /** To the standard output, in colour on a terminal. */
-    public static TextReport standard(Level level) {
-        return new TextReport(Sink.to(Sink.STANDARD_OUTPUT), Paint.forTerminal(), level);
+    /**
+     * To the standard output, in colour on a terminal.
+     *
+     * @param level how much is said
+     * @param before what is done before anything is said of a plan
+     */
+    public static TextReport standard(Level level, Runnable before) {
+        return new TextReport(Sink.to(Sink.STANDARD_OUTPUT), Paint.forTerminal(), level, before);
     }
 
-    /** To the error output, since the other belongs to a program. */
-    public static TextReport error(Level level) {
-        return new TextReport(Sink.error(), new Paint(false), level);
+    /**
+     * To the error output, since the other belongs to a program.
+     *
+     * @param level how much is said
+     * @param before what is done before anything is said of a plan
+     */
+    public static TextReport error(Level level, Runnable before) {
+        return new TextReport(Sink.error(), new Paint(false), level, before);
     }
 
     static TextReport to(Sink sink, Level level) {
-        return new TextReport(sink, new Paint(false), level);
+        return new TextReport(sink, new Paint(false), level, () -> {});
     }
 
     @Override
@@ -53,6 +65,7 @@ public final class TextReport implements Report {
                 cautions.addAll(judged.result().getCautions());
             }
             if (!text.isEmpty()) {
+                before.run();
                 sink.write(text);
                 sink.flush();
             }
