@@ -93,10 +93,9 @@ final class PlanLines {
                     if (!LineReader.blank(text.get())) {
                         begin(text.get(), out);
                     }
+                    tellAllUnlessMoreIsThere(lines, out);
                 }
-                while (!begun.isEmpty()) {
-                    tellOldest(out);
-                }
+                tellAll(out);
                 out.write(records.last());
                 out.flush();
             } finally {
@@ -111,6 +110,19 @@ final class PlanLines {
             }
             begun.add(new Begun(name, workbench.begin(() -> judge.judge(new Entry.Text(name, Format.JSON, text)))));
             while (!begun.isEmpty() && begun.peek().outcome().done()) {
+                tellOldest(out);
+            }
+        }
+
+        /** A client may wait for its record before it sends the next line. */
+        private void tellAllUnlessMoreIsThere(LineReader lines, OutputStream out) throws IOException {
+            if (!lines.ready()) {
+                tellAll(out);
+            }
+        }
+
+        private void tellAll(OutputStream out) throws IOException {
+            while (!begun.isEmpty()) {
                 tellOldest(out);
             }
         }

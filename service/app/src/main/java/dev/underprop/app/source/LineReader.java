@@ -28,6 +28,11 @@ public final class LineReader implements Closeable {
         this.in = in;
     }
 
+    /** True when reading on will most likely not wait for whoever writes. */
+    public boolean ready() throws IOException {
+        return at < end || in.available() > 0;
+    }
+
     /** The next line without its end, or nothing at the end of the input. */
     public Optional<byte[]> next() throws IOException {
         line.reset();
