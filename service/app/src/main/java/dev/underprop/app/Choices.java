@@ -1,5 +1,7 @@
 package dev.underprop.app;
 
+import dev.underprop.app.batch.FailOn;
+import dev.underprop.app.report.TextReport;
 import dev.underprop.wire.door.AnswerOptions.Detail;
 import dev.underprop.wire.quantity.UnitSystem;
 import picocli.CommandLine.ITypeConverter;
@@ -21,14 +23,59 @@ final class Choices {
         }
     }
 
-    /** Reads how much is told. */
-    static final class Details implements ITypeConverter<Detail> {
+    /** How much records tell. */
+    enum RecordDetail {
+        BRIEF(Detail.COMPACT),
+        COMPACT(Detail.COMPACT),
+        FULL(Detail.FULL);
+
+        private final Detail answer;
+
+        RecordDetail(Detail answer) {
+            this.answer = answer;
+        }
+
+        /** How much answers tell. */
+        Detail answer() {
+            return answer;
+        }
+    }
+
+    /** Reads how much records tell. */
+    static final class RecordDetails implements ITypeConverter<RecordDetail> {
         @Override
-        public Detail convert(String value) {
+        public RecordDetail convert(String value) {
             return switch (value) {
-                case "compact" -> Detail.COMPACT;
-                case "full" -> Detail.FULL;
-                default -> throw new TypeConversionException("use compact or full, not " + value);
+                case "brief" -> RecordDetail.BRIEF;
+                case "compact" -> RecordDetail.COMPACT;
+                case "full" -> RecordDetail.FULL;
+                default -> throw new TypeConversionException("use brief, compact or full, not " + value);
+            };
+        }
+    }
+
+    /** Reads how much the text says. */
+    static final class Levels implements ITypeConverter<TextReport.Level> {
+        @Override
+        public TextReport.Level convert(String value) {
+            return switch (value) {
+                case "full" -> TextReport.Level.FULL;
+                case "lines" -> TextReport.Level.LINES;
+                case "sum" -> TextReport.Level.SUM;
+                default -> throw new TypeConversionException("use full, lines or sum, not " + value);
+            };
+        }
+    }
+
+    /** Reads the mildest verdict that is a failure. */
+    static final class Failing implements ITypeConverter<FailOn> {
+        @Override
+        public FailOn convert(String value) {
+            return switch (value) {
+                case "unstable" -> FailOn.UNSTABLE;
+                case "inadequate" -> FailOn.INADEQUATE;
+                case "incomplete" -> FailOn.INCOMPLETE;
+                default -> throw new TypeConversionException("use unstable, inadequate or incomplete, not " + value);
             };
         }
     }

@@ -1,4 +1,7 @@
-/** The batch mouth: plans from files and folders, one outcome each. {@link dev.underprop.app.batch.Batch} runs it. */
+/**
+ * The batch mouth: plans from many places, judged by several threads, told in the order of the input. {@link
+ * dev.underprop.app.batch.Batch} runs it.
+ */
 @NullMarked
 package dev.underprop.app.batch;
 

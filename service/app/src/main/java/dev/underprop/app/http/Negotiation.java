@@ -14,6 +14,8 @@ import java.util.stream.Stream;
 final class Negotiation {
     private static final String READ = "Plans are read as application/json or application/yaml, in UTF-8";
 
+    private static final String LINES = "Many plans are read as application/x-ndjson, one a line, in UTF-8";
+
     private Negotiation() {}
 
     /**
@@ -78,27 +80,40 @@ final class Negotiation {
 
     /** The format of the body, by its Content-Type alone. */
     static Format format(Context context) {
-        String header = context.header("Content-Type");
-        if (header == null || header.isBlank()) {
-            throw unsupported(READ + "; the request has no Content-Type that says which.");
-        }
-        MediaType type = read(header);
-        String charset = type.parameters().getOrDefault("charset", "utf-8").toLowerCase(Locale.ROOT);
-        if (!charset.equals("utf-8") && !charset.equals("utf8")) {
-            throw unsupported(READ + ", not in the charset " + Fault.shown(charset) + ".");
-        }
-        return switch (type.type()) {
+        String type = type(context, READ);
+        return switch (type) {
             case "application/json" -> Format.JSON;
             case "application/yaml" -> Format.YAML;
-            default -> throw unsupported(READ + ", not as " + Fault.shown(type.type()) + ".");
+            default -> throw unsupported(READ + ", not as " + Fault.shown(type) + ".");
         };
     }
 
-    private static MediaType read(String header) {
+    /** Refuses a body that is not plans a line each. */
+    static void lines(Context context) {
+        String type = type(context, LINES);
+        if (!type.equals(Replies.LINES)) {
+            throw unsupported(LINES + ", not as " + Fault.shown(type) + ".");
+        }
+    }
+
+    private static String type(Context context, String wanted) {
+        String header = context.header("Content-Type");
+        if (header == null || header.isBlank()) {
+            throw unsupported(wanted + "; the request has no Content-Type that says which.");
+        }
+        MediaType type = read(header, wanted);
+        String charset = type.parameters().getOrDefault("charset", "utf-8").toLowerCase(Locale.ROOT);
+        if (!charset.equals("utf-8") && !charset.equals("utf8")) {
+            throw unsupported(wanted + ", not in the charset " + Fault.shown(charset) + ".");
+        }
+        return type.type();
+    }
+
+    private static MediaType read(String header, String wanted) {
         try {
             return MediaType.of(header);
         } catch (IllegalArgumentException e) {
-            throw unsupported(READ + "; the Content-Type is " + e.getMessage() + ".");
+            throw unsupported(wanted + "; the Content-Type is " + e.getMessage() + ".");
         }
     }
 

@@ -1,6 +1,7 @@
 package dev.underprop.app.http;
 
 import dev.underprop.app.report.ProblemKind;
+import dev.underprop.app.report.Records;
 import dev.underprop.wire.catalogue.Wanted;
 import dev.underprop.wire.door.AnswerOptions;
 import dev.underprop.wire.door.AnswerOptions.Detail;
@@ -15,6 +16,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The query parameters of a request, every one of them known or refused. */
 final class Query {
@@ -56,6 +58,29 @@ final class Query {
         boolean working = query.choice("working", "choice of working", YES_NO, AnswerOptions.USUAL.working());
         query.check();
         return new AnswerOptions(units, detail, working);
+    }
+
+    /**
+     * The options of many answers.
+     *
+     * @param answer how answers are written
+     * @param extent how much of each is told
+     */
+    record RecordOptions(AnswerOptions answer, Records.Extent extent) {}
+
+    /** The options of records. */
+    static RecordOptions recordOptions(Context context) {
+        Query query = of(context);
+        query.refuseOthers(List.of("units", "detail"));
+        UnitSystem units = query.choice("units", "system of units", UNITS, AnswerOptions.USUAL.units());
+        Map<String, Optional<Detail>> details = new LinkedHashMap<>();
+        details.put("brief", Optional.empty());
+        DETAILS.forEach((name, detail) -> details.put(name, Optional.of(detail)));
+        Optional<Detail> detail = query.choice("detail", "detail", details, Optional.empty());
+        query.check();
+        return new RecordOptions(
+                new AnswerOptions(units, detail.orElse(Detail.COMPACT)),
+                detail.isPresent() ? Records.Extent.WHOLE : Records.Extent.BRIEF);
     }
 
     /**

@@ -9,6 +9,7 @@ import java.util.Map;
 /** Writes answers. */
 final class Replies {
     static final String JSON = "application/json";
+    static final String LINES = "application/x-ndjson";
     static final String PLAIN = "text/plain";
     static final String YAML = "application/yaml";
     static final String PROBLEM = "application/problem+json";

@@ -7,9 +7,11 @@ import io.javalin.http.Handler;
 final class Routes {
     private Routes() {}
 
-    static void add(RoutesConfig routes, Plans plans, Pages pages, WebPages web, CataloguePages catalogue) {
+    static void add(
+            RoutesConfig routes, Plans plans, PlanLines lines, Pages pages, WebPages web, CataloguePages catalogue) {
         routes.post("/v1/layout-analyses", plans::analyse);
         routes.post("/v1/plan-checks", plans::check);
+        routes.post("/v1/plan-check-batches", lines::check);
         get(routes, "/v1/checks", pages::checks);
         get(routes, "/v1/checks/{id}", pages::check);
         get(routes, "/v1/catalogue", catalogue::index);

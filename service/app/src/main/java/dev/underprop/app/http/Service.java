@@ -30,12 +30,14 @@ public final class Service implements AutoCloseable {
     private final WebPages web = new WebPages();
     private final Workbench workbench;
     private final Plans plans;
+    private final PlanLines lines;
     private final Pages pages;
     private final Javalin javalin;
 
     private Service(Settings settings, Consumer<RoutesConfig> more) {
         workbench = new Workbench(settings.places(), settings.waiting(), settings.analysisTime());
         plans = new Plans(door, new Body(settings.bodyBytes(), settings.bodyTime()), workbench, readiness);
+        lines = new PlanLines(door, workbench, readiness, settings.places());
         pages = new Pages(readiness, web);
         javalin = Javalin.create(config -> {
             configure(config, settings);
@@ -91,7 +93,7 @@ public final class Service implements AutoCloseable {
         config.router.ignoreTrailingSlashes = false;
         JettySettings.apply(config.jetty, settings);
         config.router.javaLangErrorHandler(Failures::answer);
-        Routes.add(config.routes, plans, pages, web, new CataloguePages());
+        Routes.add(config.routes, plans, lines, pages, web, new CataloguePages());
         config.routes.exception(
                 Refused.class, (refused, context) -> Replies.problem(context, refused.problem(), refused.headers()));
         config.routes.exception(EndpointNotFound.class, (missing, context) -> unrouted(context));

@@ -17,6 +17,9 @@ import java.util.concurrent.atomic.AtomicInteger;
 final class Workbench {
     private static final Map<String, String> LATER = Map.of("Retry-After", "2");
 
+    /** How long to wait for a place before looking again. */
+    private static final int PAUSE_MILLIS = 20;
+
     private final ThreadPoolExecutor threads;
     private final Duration patience;
 
@@ -40,7 +43,10 @@ final class Workbench {
 
     /** The result of a task, or a refusal when there is no place for it or it takes too long. */
     <T> T run(Callable<T> task) {
-        Future<T> future = submit(task);
+        return result(submit(task));
+    }
+
+    private <T> T result(Future<T> future) {
         try {
             return future.get(patience.toNanos(), TimeUnit.NANOSECONDS);
         } catch (TimeoutException e) {
@@ -52,6 +58,53 @@ final class Workbench {
             throw later("The service is stopping.");
         } catch (ExecutionException e) {
             throw unwrapped(e);
+        }
+    }
+
+    /** A task that was begun. */
+    final class Pending<T> {
+        private final Future<T> future;
+
+        private Pending(Future<T> future) {
+            this.future = future;
+        }
+
+        /** True when the result is there. */
+        boolean done() {
+            return future.isDone();
+        }
+
+        /** The result, or a refusal when it takes too long from now on. */
+        T result() {
+            return Workbench.this.result(future);
+        }
+
+        /** Nobody wants the result any more. */
+        void giveUp() {
+            future.cancel(true);
+        }
+    }
+
+    /** Begins a task of many as soon as there is a place; those that are asked one by one are not held up by it. */
+    <T> Pending<T> begin(Callable<T> task) {
+        while (true) {
+            try {
+                return new Pending<>(threads.submit(task));
+            } catch (RejectedExecutionException e) {
+                pause();
+            }
+        }
+    }
+
+    private void pause() {
+        if (threads.isShutdown()) {
+            throw later("The service is stopping.");
+        }
+        try {
+            Thread.sleep(PAUSE_MILLIS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw later("The service is stopping.");
         }
     }
 

@@ -4,6 +4,7 @@ import dev.underprop.api.model.CheckResult;
 import dev.underprop.api.model.CheckVerdict;
 import dev.underprop.api.model.Citation;
 import dev.underprop.api.model.Quantity;
+import dev.underprop.wire.quantity.ValueWriter;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -29,7 +30,12 @@ final class CheckText {
         if (ratio == null) {
             return check.getVerdict() == CheckVerdict.FAIL ? Double.POSITIVE_INFINITY : 0;
         }
-        return ratio;
+        return written(ratio);
+    }
+
+    /** The number as reports write it, so that what is read back from one is the same in everything that follows. */
+    static double written(double value) {
+        return Double.parseDouble(ValueWriter.nine(value));
     }
 
     String of(CheckResult check) {
@@ -51,7 +57,7 @@ final class CheckText {
         if (ratio == null) {
             return "-";
         }
-        String shown = String.format(Locale.ROOT, "%.3f", ratio);
+        String shown = String.format(Locale.ROOT, "%.3f", written(ratio));
         return fails && shown.equals("1.000") ? "> 1" : shown;
     }
 
@@ -100,7 +106,7 @@ final class CheckText {
     }
 
     static String shown(Quantity quantity) {
-        BigDecimal value = BigDecimal.valueOf(quantity.getValue()).round(SHOWN);
+        BigDecimal value = BigDecimal.valueOf(written(quantity.getValue())).round(SHOWN);
         String text = value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
         return text + " " + quantity.getUnit();
     }

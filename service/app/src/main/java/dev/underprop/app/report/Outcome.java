@@ -3,68 +3,72 @@ package dev.underprop.app.report;
 import dev.underprop.api.model.PlanCheck;
 import dev.underprop.api.model.PlanVerdict;
 import dev.underprop.api.model.Problem;
+import dev.underprop.api.model.ProblemError;
+import dev.underprop.app.source.EntryName;
 import dev.underprop.wire.fault.Fault;
-import java.util.LinkedHashMap;
+import dev.underprop.wire.tree.Place;
 import java.util.List;
 import java.util.Map;
 
-/** What became of one file. */
+/** What became of one plan. */
 public sealed interface Outcome {
 
-    /** The path as given. */
-    String path();
+    /** Where the plan stands. */
+    EntryName name();
 
-    /** The record of a report. */
-    Map<String, Object> toRecord();
+    /** What the plan is known by: its id, or where it stands when it has none. */
+    String key();
 
     /**
      * The plan was judged, whatever the verdict.
      *
-     * @param path the path as given
+     * @param name where it stands
      * @param result the answer
+     * @param lines where in its text the places stand that the answer speaks of; empty unless a report asks for it
      */
-    record Judged(String path, PlanCheck result) implements Outcome {
+    record Judged(EntryName name, PlanCheck result, Map<String, Place> lines) implements Outcome {
+        public Judged {
+            lines = Map.copyOf(lines);
+        }
 
-        /** The id of the plan, or its path when it has none. */
+        @Override
         public String key() {
             String id = result.getId();
-            return id == null ? path : id;
+            return id == null ? name.key() : id;
         }
 
         /** True when nothing fails and everything required was checked. */
         public boolean adequate() {
             return result.getVerdict() == PlanVerdict.ADEQUATE;
         }
-
-        @Override
-        public Map<String, Object> toRecord() {
-            return fields(path, key(), "result", result);
-        }
     }
 
     /**
      * There is no verdict.
      *
-     * @param path the path as given
+     * @param name where the plan stands
+     * @param id id of the plan where it can be read, else the empty text
      * @param problem why
      */
-    record Refused(String path, Problem problem) implements Outcome {
+    record Refused(EntryName name, String id, Problem problem) implements Outcome {
         @Override
-        public Map<String, Object> toRecord() {
-            return fields(path, path, "problem", problem);
+        public String key() {
+            return id.isEmpty() ? name.key() : id;
         }
     }
 
     /** Refused for the faults of a subject such as {@code plan}. */
-    static Outcome refused(String path, ProblemKind kind, String subject, List<Fault> faults) {
-        return new Refused(path, kind.problemOf(subject, faults));
+    static Refused refused(EntryName name, String id, ProblemKind kind, String subject, List<Fault> faults) {
+        Problem problem = kind.problemOf(subject, faults);
+        if (name.line() > 0) {
+            problem.getErrors().forEach(error -> shift(error, name.line()));
+        }
+        return new Refused(name, id, problem);
     }
 
-    private static Map<String, Object> fields(String path, String key, String name, Object value) {
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("path", path);
-        fields.put("id", key);
-        fields.put(name, value);
-        return fields;
+    /** The line of a plan is the line of the file it stands on. */
+    private static void shift(ProblemError error, int line) {
+        Integer column = error.getColumn();
+        error.line(line).column(column == null ? 1 : column);
     }
 }

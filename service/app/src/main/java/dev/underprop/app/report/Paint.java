@@ -7,7 +7,7 @@ import java.io.Console;
  *
  * @param on whether to colour
  */
-record Paint(boolean on) {
+public record Paint(boolean on) {
     private static final String END = "\u001b[0m";
 
     /** Colour when the standard output is a terminal, unless NO_COLOR is set or the terminal is dumb. */
@@ -19,7 +19,7 @@ record Paint(boolean on) {
 
     /** Before JDK 22 there is no console without a terminal; from then on there is one, and a method that tells. */
     @SuppressWarnings("SystemConsoleNull")
-    private static boolean terminal() {
+    public static boolean terminal() {
         Console console = System.console();
         if (console == null) {
             return false;

@@ -20,6 +20,9 @@ import java.util.Map;
 final class PlanText {
     private static final int MOST_CHECKS = 5;
 
+    /** Where words begin behind a verdict. */
+    private static final int COLUMN = 12;
+
     private final Paint paint;
 
     PlanText(Paint paint) {
@@ -41,16 +44,29 @@ final class PlanText {
         return out.toString();
     }
 
+    /** The verdict, what the plan is known by, and the verdict in words, on a few lines. */
+    String line(Outcome.Judged judged) {
+        PlanVerdict verdict = judged.result().getVerdict();
+        String words = words(judged) + ": " + judged.result().getHeadline();
+        return verdict(verdict)
+                + Lines.wrapped(" ".repeat(COLUMN), COLUMN, words)
+                        .substring(verdict.getValue().length());
+    }
+
     private String heading(Outcome.Judged judged) {
+        return paint.strong(Lines.visible(words(judged))) + "\n";
+    }
+
+    private static String words(Outcome.Judged judged) {
         StringBuilder words = new StringBuilder(judged.key());
         String title = judged.result().getTitle();
         if (title != null) {
             words.append("  ").append(title);
         }
-        if (!judged.key().equals(judged.path())) {
-            words.append("  (").append(judged.path()).append(')');
+        if (!judged.key().equals(judged.name().key())) {
+            words.append("  (").append(judged.name().key()).append(')');
         }
-        return paint.strong(Lines.visible(words.toString())) + "\n";
+        return words.toString();
     }
 
     private String verdict(PlanVerdict verdict) {

@@ -12,7 +12,7 @@ final class ProblemText {
     }
 
     String of(Outcome.Refused refused) {
-        String path = Lines.visible(refused.path());
+        String path = Lines.visible(refused.name().key());
         Problem problem = refused.problem();
         StringBuilder out = new StringBuilder(paint.strong(path)).append('\n');
         String detail = problem.getDetail();
@@ -28,11 +28,13 @@ final class ProblemText {
         return out.toString();
     }
 
-    private static String fault(String path, ProblemError error) {
+    static String fault(String path, ProblemError error) {
         StringBuilder out = new StringBuilder("  ").append(path);
         Integer line = error.getLine();
         Integer column = error.getColumn();
-        if (line != null && column != null) {
+        if (line != null && column != null && path.endsWith("#" + line)) {
+            out.append(" column ").append(column);
+        } else if (line != null && column != null) {
             out.append(':').append(line).append(':').append(column);
         }
         if (!error.getPointer().isEmpty()) {
@@ -43,7 +45,7 @@ final class ProblemText {
         return out.toString();
     }
 
-    private static String words(ProblemError error) {
+    static String words(ProblemError error) {
         StringBuilder words = new StringBuilder(error.getDetail());
         String got = error.getGot();
         if (got != null) {

@@ -66,11 +66,12 @@ class CheckIT {
         assertThat(run.status()).isEqualTo(2);
         JsonNode records = JSON.readTree(report.toFile());
         assertThat(texts(records, "path"))
-                .containsExactly("demo/complete.yaml", "demo/invalid-sizes.json", "demo/two-spans.yaml");
-        assertThat(texts(records, "id")).containsExactly("2026-014", "demo/invalid-sizes.json", "two-spans");
-        assertThat(records.get(0).get("result").get("verdict").asText()).isEqualTo("INADEQUATE");
+                .as("in the order of the command line")
+                .containsExactly("demo/two-spans.yaml", "demo/invalid-sizes.json", "demo/complete.yaml");
+        assertThat(texts(records, "id")).containsExactly("two-spans", "loft-sizes", "2026-014");
+        assertThat(records.get(2).get("result").get("verdict").asText()).isEqualTo("INADEQUATE");
         assertThat(records.get(1).get("problem").get("errors")).hasSize(8);
-        assertThat(records.get(2).get("result").get("document").asText()).isEqualTo("plan-check");
+        assertThat(records.get(0).get("result").get("document").asText()).isEqualTo("plan-check");
         assertThat(folder).isDirectoryNotContaining("glob:**.part");
     }
 
@@ -79,7 +80,7 @@ class CheckIT {
         Run run = Run.of("check", "demo/two-spans.yaml", "--report", "json:-");
 
         assertThat(JSON.readTree(run.out())).hasSize(1);
-        assertThat(run.err()).contains("two-spans  Two equal spans").contains("1 plan: 1 incomplete.");
+        assertThat(run.err()).contains("two-spans Two equal spans").contains("1 plan: 1 incomplete.");
     }
 
     @Test
@@ -114,6 +115,16 @@ class CheckIT {
                 "check demo --units metric",
                 "check demo --report xml:x",
                 "check demo --report json:",
+                "check demo --report json --report ndjson",
+                "check demo --detail much",
+                "check demo --text loud",
+                "check demo --fail-on adequate",
+                "check demo --workers -1",
+                "check demo --workers many",
+                "check demo --exclude [z-a]x",
+                "check demo --stdin-as xml",
+                "check demo --sarif-most 0",
+                "check demo --ignore-file a/b",
                 "check demo --unknown",
                 "serve --port 70000",
                 "serve --port many",
@@ -128,6 +139,8 @@ class CheckIT {
         assertThat(run.status()).isEqualTo(2);
         assertThat(run.out()).isEmpty();
         assertThat(run.err())
+                .as("no stack")
+                .doesNotContain("\tat ")
                 .containsAnyOf("Usage: underprop", "Unknown option: '--unknown'", "Did you mean: underprop");
     }
 

@@ -18,7 +18,7 @@ import java.util.concurrent.TimeUnit;
  * @param err error output
  */
 record Run(int status, String out, String err) {
-    private static final Path JAR = Path.of("target", "underprop.jar");
+    static final Path JAR = Path.of("target", "underprop.jar");
 
     /** Runs the jar in the module's folder. */
     static Run of(String... arguments) {
@@ -27,11 +27,12 @@ record Run(int status, String out, String err) {
 
     /** Runs the jar in a folder. */
     static Run in(Path folder, String... arguments) {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-jar",
-                JAR.toAbsolutePath().toString()));
-        command.addAll(List.of(arguments));
+        return jar(JAR, folder, arguments);
+    }
+
+    /** Runs another jar in a folder. */
+    static Run jar(Path jar, Path folder, String... arguments) {
+        List<String> command = command(jar, arguments);
         try {
             Path out = Files.createTempFile("out", ".txt");
             Path err = Files.createTempFile("err", ".txt");
@@ -55,6 +56,16 @@ record Run(int status, String out, String err) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException(e);
         }
+    }
+
+    /** The command line that runs a jar. */
+    static List<String> command(Path jar, String... arguments) {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-jar",
+                jar.toAbsolutePath().toString()));
+        command.addAll(List.of(arguments));
+        return command;
     }
 
     private static String text(Path file) throws IOException {

@@ -14,6 +14,8 @@ final class ExampleTable {
     private static final String ANALYSES = "/v1/layout-analyses";
     private static final String CHECKS = "/v1/plan-checks";
     private static final String CATALOGUE = "/v1/catalogue";
+    private static final String BATCHES = "/v1/plan-check-batches";
+    private static final String LINES = "application/x-ndjson";
     private static final String JSON = "application/json";
     private static final String YAML = "application/yaml";
 
@@ -36,6 +38,7 @@ final class ExampleTable {
                 post("planCheckInadequate", "checkPlan", 200, CHECKS, YAML, overloaded),
                 post("planCheckUnstable", "checkPlan", 200, CHECKS, YAML, sillOut),
                 post("planCheckWorking", "checkPlan", 200, CHECKS + "?working=true", YAML, overloaded),
+                post("planCheckRecords", "checkPlans", 200, BATCHES, LINES, contract.plan("planLines")),
                 get("checkList", "listChecks", 200, "/v1/checks"),
                 get("checkPage", "explainCheck", 200, "/v1/checks/beam-bending"),
                 get("catalogueIndex", "listCatalogue", 200, CATALOGUE),

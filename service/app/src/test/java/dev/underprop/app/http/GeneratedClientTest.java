@@ -3,6 +3,7 @@ package dev.underprop.app.http;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.underprop.api.model.CataloguePage;
@@ -12,6 +13,8 @@ import dev.underprop.api.model.HealthStatus;
 import dev.underprop.api.model.JobPlan;
 import dev.underprop.api.model.LayoutAnalysis;
 import dev.underprop.api.model.PlanCheck;
+import dev.underprop.api.model.PlanCheckBrief;
+import dev.underprop.api.model.PlanCheckRecord;
 import dev.underprop.api.model.PlanVerdict;
 import dev.underprop.api.model.Problem;
 import dev.underprop.api.model.ProblemError;
@@ -53,6 +56,26 @@ class GeneratedClientTest {
                         .getValue())
                 .isEqualTo(5000.0);
         assertThat(analysis.getNotChecked()).isNotEmpty();
+    }
+
+    @Test
+    void checksPlansALineEach() throws ApiException, JsonProcessingException {
+        ObjectMapper json = new ObjectMapper();
+        String line = json.setDefaultPropertyInclusion(JsonInclude.Include.NON_NULL)
+                .writeValueAsString(plan("two-spans.yaml"));
+
+        String records = new PlansApi(client).checkPlans(line + "\n{}\n", null, null);
+
+        List<String> lines = records.lines().toList();
+        assertThat(lines).hasSize(3);
+        assertThat(json.readValue(lines.get(0), PlanCheckRecord.class).getBrief())
+                .extracting(PlanCheckBrief::getVerdict)
+                .isEqualTo(PlanVerdict.INCOMPLETE);
+        assertThat(json.readValue(lines.get(1), PlanCheckRecord.class).getProblem())
+                .extracting(Problem::getStatus)
+                .isEqualTo(422);
+        assertThat(json.readValue(lines.get(2), PlanCheckRecord.class).getComplete())
+                .isTrue();
     }
 
     @Test

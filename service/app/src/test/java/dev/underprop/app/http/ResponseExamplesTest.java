@@ -135,7 +135,7 @@ class ResponseExamplesTest {
     }
 
     private static JsonNode tree(Response response) throws IOException {
-        return response.contentType().contains("json")
+        return response.contentType().matches("application/(problem\\+)?json.*")
                 ? JSON.readTree(response.asByteArray())
                 : TextNode.valueOf(response.asString());
     }

@@ -31,11 +31,17 @@ public sealed interface Answer<T> {
     /**
      * The text could be read, but is not a plan that makes sense.
      *
+     * @param id id of the plan where it has one that can be read, else the empty text
      * @param faults all that were found in the step that stopped, with line and column
      */
-    record Faulty<T>(List<Fault> faults) implements Answer<T> {
+    record Faulty<T>(String id, List<Fault> faults) implements Answer<T> {
         public Faulty {
             faults = List.copyOf(faults);
+        }
+
+        /** Faults of something without an id. */
+        public Faulty(List<Fault> faults) {
+            this("", faults);
         }
     }
 }

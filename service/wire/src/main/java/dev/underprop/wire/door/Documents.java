@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -27,6 +28,9 @@ public final class Documents {
             .addModule(new SimpleModule().addSerializer(Double.class, new Numbers()))
             .build();
 
+    private static final JsonMapper READER = JsonMapper.builder()
+            .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+            .build();
     private static final ObjectWriter COMPACT = MAPPER.writer();
     private static final ObjectWriter PRETTY = MAPPER.writer(printer());
 
@@ -39,6 +43,25 @@ public final class Documents {
             return (text + '\n').getBytes(StandardCharsets.UTF_8);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a model of the contract cannot be written", e);
+        }
+    }
+
+    /**
+     * Reads a document that this program has written; members that it does not know are passed over.
+     *
+     * @param json UTF-8
+     * @param type kind of document
+     * @throws IllegalArgumentException when it is none
+     */
+    public static <T> T read(byte[] json, Class<T> type) {
+        try {
+            T read = READER.readValue(json, type);
+            if (read == null) {
+                throw new IllegalArgumentException("there is no document");
+            }
+            return read;
+        } catch (IOException e) {
+            throw new IllegalArgumentException(e.getMessage(), e);
         }
     }
 

@@ -37,6 +37,11 @@ public final class PlanDoor {
     private final Catalogue catalogue = Catalogue.standard();
     private final PlanReader plans = new PlanReader(catalogue);
 
+    /** SHA-256 of the tables that are looked up, as answers name it. */
+    public String catalogueDigest() {
+        return catalogue.digest();
+    }
+
     /** Forces, reactions, deflections, checks and advisories of a layout. */
     public Answer<LayoutAnalysis> analyse(byte[] text, Format format, AnswerOptions options) {
         return answer(text, format, options, AnswerWriter::analysis);
@@ -56,16 +61,16 @@ public final class PlanDoor {
         JsonNode tree = ((TreeReading.Tree) reading).root();
         List<Fault> misshapen = shapes.check(tree);
         if (!misshapen.isEmpty()) {
-            return faulty(misshapen, text, format);
+            return faulty(tree, misshapen, text, format);
         }
         JobPlan model = models.bind(tree);
         List<Fault> beyondLimits = models.faults(model);
         if (!beyondLimits.isEmpty()) {
-            return faulty(beyondLimits, text, format);
+            return faulty(tree, beyondLimits, text, format);
         }
         PlanReading meaning = plans.read(model);
         if (meaning instanceof PlanReading.Refused refused) {
-            return faulty(refused.faults(), text, format);
+            return faulty(tree, refused.faults(), text, format);
         }
         PlanReading.Understood understood = (PlanReading.Understood) meaning;
         Question question = new Question(
@@ -81,9 +86,12 @@ public final class PlanDoor {
         return new Answer.Judged<>(wanted.apply(new AnswerWriter(question, assessment)));
     }
 
-    private static <T> Answer<T> faulty(List<Fault> faults, byte[] text, Format format) {
-        return new Answer.Faulty<>(Locator.locate(faults, text, format).stream()
-                .sorted(IN_ORDER_OF_TEXT)
-                .toList());
+    private static <T> Answer<T> faulty(JsonNode tree, List<Fault> faults, byte[] text, Format format) {
+        JsonNode id = tree.path("id");
+        return new Answer.Faulty<>(
+                id.isTextual() ? id.textValue() : "",
+                Locator.locate(faults, text, format).stream()
+                        .sorted(IN_ORDER_OF_TEXT)
+                        .toList());
     }
 }

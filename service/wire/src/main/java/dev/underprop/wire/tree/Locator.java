@@ -42,6 +42,19 @@ public final class Locator {
                 .toList();
     }
 
+    /**
+     * Where values stand.
+     *
+     * @param pointers pointers to values; those that lead nowhere have no place in the answer
+     * @param bytes the document, as given to {@link TreeReader#read}
+     * @param format how it is written
+     */
+    public static Map<String, Place> places(Set<String> pointers, byte[] bytes, Format format) {
+        Map<String, Place> places = new HashMap<>();
+        spots(pointers, bytes, format).forEach((pointer, spot) -> places.put(pointer, spot.value()));
+        return places;
+    }
+
     /** Where a value stands, and its name; the same place twice for an element of a list. */
     private record Spot(Place name, Place value) {}
 

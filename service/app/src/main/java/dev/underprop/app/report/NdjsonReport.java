@@ -1,0 +1,34 @@
+package dev.underprop.app.report;
+
+import dev.underprop.api.model.PlanCheckRecord;
+import dev.underprop.wire.door.Documents;
+
+/** A record a line, then the sum on a last line that says whether the run was complete. */
+final class NdjsonReport implements Report {
+    private final Sink sink;
+    private final Records.Extent extent;
+
+    NdjsonReport(Sink sink, Records.Extent extent) {
+        this.sink = sink;
+        this.extent = extent;
+    }
+
+    @Override
+    public Runnable prepare(Judgement judgement) {
+        byte[] record = Documents.json(Records.of(judgement, extent), false);
+        return () -> sink.write(record);
+    }
+
+    /** A run that was stopped leaves its lines too: the last one says so. */
+    @Override
+    public void complete(End end) {
+        sink.write(Documents.json(
+                new PlanCheckRecord().summary(end.tally().summary()).complete(end.complete()), false));
+        sink.complete();
+    }
+
+    @Override
+    public void close() {
+        sink.close();
+    }
+}

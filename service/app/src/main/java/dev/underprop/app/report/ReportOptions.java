@@ -1,0 +1,10 @@
+package dev.underprop.app.report;
+
+/**
+ * What reports have in common.
+ *
+ * @param extent how much a record tells
+ * @param text how much text says of each plan
+ * @param most how many findings SARIF lists; the rest is counted
+ */
+public record ReportOptions(Records.Extent extent, TextReport.Level text, int most) {}

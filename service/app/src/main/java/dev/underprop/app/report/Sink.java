@@ -1,0 +1,119 @@
+package dev.underprop.app.report;
+
+import java.io.BufferedOutputStream;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+
+/** Where a report goes: the standard output, or a file that is written beside its place and moved there once complete. */
+final class Sink implements AutoCloseable {
+    /** What stands for the standard output. */
+    static final String STANDARD_OUTPUT = "-";
+
+    private static final String NOT_WRITTEN = "the report was not written: ";
+    private static final int BUFFER = 1 << 16;
+
+    private final OutputStream out;
+    private final Path part;
+    private final Path place;
+
+    private Sink(OutputStream out, Path part, Path place) {
+        this.out = new BufferedOutputStream(out, BUFFER);
+        this.part = part;
+        this.place = place;
+    }
+
+    /**
+     * A sink for a file or for the standard output.
+     *
+     * @throws UncheckedIOException when nothing can be written there
+     */
+    static Sink to(String file) {
+        if (file.equals(STANDARD_OUTPUT)) {
+            return new Sink(new FileOutputStream(FileDescriptor.out), Path.of(""), Path.of(""));
+        }
+        Path place = Path.of(file);
+        if (Files.isDirectory(place)) {
+            throw failed(new IOException(file + " is a folder"));
+        }
+        Path part = place.resolveSibling(
+                place.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        try {
+            return new Sink(
+                    Files.newOutputStream(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), part, place);
+        } catch (IOException e) {
+            throw failed(e);
+        }
+    }
+
+    /** The error output. */
+    static Sink error() {
+        return new Sink(new FileOutputStream(FileDescriptor.err), Path.of(""), Path.of(""));
+    }
+
+    void write(byte[] bytes) {
+        write(bytes, bytes.length);
+    }
+
+    void write(byte[] bytes, int length) {
+        try {
+            out.write(bytes, 0, length);
+        } catch (IOException e) {
+            throw failed(e);
+        }
+    }
+
+    void write(String text) {
+        write(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Passes on what was written, so that a reader at the other end sees it. */
+    void flush() {
+        try {
+            out.flush();
+        } catch (IOException e) {
+            throw failed(e);
+        }
+    }
+
+    /** Puts the file in its place. */
+    void complete() {
+        flush();
+        if (place.toString().isEmpty()) {
+            return;
+        }
+        try {
+            out.close();
+            Files.move(part, place, StandardCopyOption.REPLACE_EXISTING);
+        } catch (IOException e) {
+            throw failed(e);
+        }
+    }
+
+    /** Takes away what is not complete. */
+    @Override
+    public void close() {
+        if (place.toString().isEmpty()) {
+            return;
+        }
+        try {
+            out.close();
+            Files.deleteIfExists(part);
+        } catch (IOException e) {
+            throw failed(e);
+        }
+    }
+
+    private static UncheckedIOException failed(IOException failure) {
+        String what = failure.getClass().getSimpleName().replace("Exception", "");
+        return new UncheckedIOException(
+                NOT_WRITTEN + failure.getMessage() + (what.equals("IO") ? "" : " (" + what + ")") + ".", failure);
+    }
+}
