@@ -145,7 +145,8 @@ final class PlanLines {
             } catch (Refused refused) {
                 return new Outcome.Refused(plan.name(), "", refused.problem());
             } catch (RuntimeException | StackOverflowError e) {
-                return new Outcome.Refused(plan.name(), "", Failures.logged(e, String.valueOf((Object) context.req().getAttribute(RequestId.ATTRIBUTE))));
+                return new Outcome.Refused(plan.name(), "", Failures.logged(e, String.valueOf((Object)
+                        context.req().getAttribute(RequestId.ATTRIBUTE))));
             }
         }
     }

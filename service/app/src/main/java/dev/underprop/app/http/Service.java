@@ -17,6 +17,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.function.Consumer;
+import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -78,6 +79,11 @@ public final class Service implements AutoCloseable {
             LOG.warn("Stopped before everything that had begun was finished", e);
         }
         workbench.close();
+    }
+
+    /** Requests that have begun and not ended. */
+    long requests() {
+        return ((GracefulHandler) javalin.jettyServer().server().getHandler()).getCurrentRequestCount();
     }
 
     InternalRouter router() {
