@@ -24,6 +24,8 @@ class StoppingTest {
             while (service.requests() == 0) {
                 Thread.sleep(1);
             }
+            // Counted a little before it is let in; from here on it waits for its body.
+            Thread.sleep(500);
             Thread stop = new Thread(service::close, "stop");
             stop.start();
             Thread.sleep(300);
