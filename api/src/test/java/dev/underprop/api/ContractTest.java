@@ -47,7 +47,9 @@ class ContractTest {
                         "getContract",
                         "healthLive",
                         "healthReady",
-                        "showService");
+                        "showService",
+                        "showDocs",
+                        "getPageFile");
     }
 
     @Test

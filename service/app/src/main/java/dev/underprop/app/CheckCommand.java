@@ -84,6 +84,11 @@ final class CheckCommand implements Callable<Integer> {
     private List<String> includes = List.of();
 
     @Option(
+            names = "--working",
+            description = "Tells how each check is worked out, line by line, for a reviewer to follow.")
+    private boolean working;
+
+    @Option(
             names = "--exclude",
             paramLabel = "GLOB",
             description = "Leaves out files and folders that match, such as old/ or '*.draft.yaml'; may be repeated.")
@@ -180,7 +185,7 @@ final class CheckCommand implements Callable<Integer> {
             boolean machine = choices.stream().anyMatch(ReportChoice::standard);
             TextReport.Level usual = machine ? TextReport.Level.LINES : TextReport.Level.FULL;
             return new BatchSettings(
-                    new AnswerOptions(units, detail.answer()),
+                    new AnswerOptions(units, detail.answer(), working),
                     choices,
                     new ReportOptions(
                             detail == Choices.RecordDetail.BRIEF ? Records.Extent.BRIEF : Records.Extent.WHOLE,

@@ -140,7 +140,10 @@ final class PlanLines {
             } catch (Refused refused) {
                 return new Outcome.Refused(plan.name(), "", refused.problem());
             } catch (RuntimeException | StackOverflowError e) {
-                return new Outcome.Refused(plan.name(), "", Failures.logged(e));
+                return new Outcome.Refused(
+                        plan.name(),
+                        "",
+                        Failures.logged(e, String.valueOf(context.req().getAttribute(RequestId.ATTRIBUTE))));
             }
         }
     }

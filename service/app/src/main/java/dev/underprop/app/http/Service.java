@@ -28,6 +28,7 @@ public final class Service implements AutoCloseable {
 
     private final PlanDoor door = new PlanDoor();
     private final Readiness readiness = new Readiness();
+    private final WebPages web = new WebPages();
     private final Workbench workbench;
     private final Plans plans;
     private final PlanLines lines;
@@ -38,7 +39,7 @@ public final class Service implements AutoCloseable {
         workbench = new Workbench(settings.places(), settings.waiting(), settings.analysisTime());
         plans = new Plans(door, new Body(settings.bodyBytes(), settings.bodyTime()), workbench, readiness);
         lines = new PlanLines(door, workbench, readiness, settings.places());
-        pages = new Pages(readiness);
+        pages = new Pages(readiness, web);
         javalin = Javalin.create(config -> {
             configure(config, settings);
             more.accept(config.routes);
@@ -80,13 +81,16 @@ public final class Service implements AutoCloseable {
         workbench.close();
     }
 
-    /** Requests that have begun and not ended. */
-    long requests() {
-        return ((GracefulHandler) javalin.jettyServer().server().getHandler()).getCurrentRequestCount();
-    }
-
     InternalRouter router() {
         return javalin.unsafe.internalRouter;
+    }
+
+    /** Requests that have begun and not ended. */
+    long requests() {
+        return javalin.jettyServer()
+                .server()
+                .getDescendant(GracefulHandler.class)
+                .getCurrentRequestCount();
     }
 
     private void configure(JavalinConfig config, Settings settings) {
@@ -98,7 +102,7 @@ public final class Service implements AutoCloseable {
         config.router.ignoreTrailingSlashes = false;
         JettySettings.apply(config.jetty, settings);
         config.router.javaLangErrorHandler(Failures::answer);
-        Routes.add(config.routes, plans, lines, pages, new CataloguePages());
+        Routes.add(config.routes, plans, lines, pages, web, new CataloguePages());
         config.routes.exception(
                 Refused.class, (refused, context) -> Replies.problem(context, refused.problem(), refused.headers()));
         config.routes.exception(EndpointNotFound.class, (missing, context) -> unrouted(context));

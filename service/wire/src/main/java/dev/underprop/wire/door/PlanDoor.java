@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import dev.underprop.api.model.JobPlan;
 import dev.underprop.api.model.LayoutAnalysis;
 import dev.underprop.api.model.PlanCheck;
+import dev.underprop.engine.assess.Assessment;
 import dev.underprop.engine.assess.Assessor;
 import dev.underprop.wire.answer.AnswerWriter;
 import dev.underprop.wire.answer.Question;
@@ -79,8 +80,10 @@ public final class PlanDoor {
                 catalogue.digest(),
                 understood.assumptions(),
                 options.units(),
-                options.detail() == AnswerOptions.Detail.FULL);
-        return new Answer.Judged<>(wanted.apply(new AnswerWriter(question, Assessor.assess(understood.plan()))));
+                options.detail() == AnswerOptions.Detail.FULL,
+                options.working());
+        Assessment assessment = Assessor.assess(understood.plan(), options.working());
+        return new Answer.Judged<>(wanted.apply(new AnswerWriter(question, assessment)));
     }
 
     private static <T> Answer<T> faulty(JsonNode tree, List<Fault> faults, byte[] text, Format format) {
