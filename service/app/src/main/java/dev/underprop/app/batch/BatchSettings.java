@@ -47,7 +47,8 @@ public record BatchSettings(
      */
     String maker(String catalogue) {
         return "underprop check journal 1; " + Version.text() + "; tables " + catalogue + "; units " + options.units()
-                + "; detail " + options.detail();
+                + "; detail " + options.detail() + "; working "
+                + options.working();
     }
 
     /** True when a report points at lines of plans. */

@@ -90,6 +90,9 @@ final class Negotiation {
 
     /** Refuses a body that is not plans a line each. */
     static void lines(Context context) {
+        if (packed(context)) {
+            throw unsupported("Plans a line each are read as they are, not in a content coding; send them unpacked.");
+        }
         String type = type(context, LINES);
         if (!type.equals(Replies.LINES)) {
             throw unsupported(LINES + ", not as " + Fault.shown(type) + ".");

@@ -90,6 +90,14 @@ public final class Service implements AutoCloseable {
         return javalin.unsafe.internalRouter;
     }
 
+    /** Requests that have begun and not ended. */
+    long requests() {
+        return javalin.jettyServer()
+                .server()
+                .getDescendant(GracefulHandler.class)
+                .getCurrentRequestCount();
+    }
+
     private void configure(JavalinConfig config, Settings settings) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
