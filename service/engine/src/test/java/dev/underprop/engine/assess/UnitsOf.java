@@ -14,7 +14,7 @@ final class UnitsOf {
 
     static double si(String unit) {
         return switch (unit) {
-            case "1" -> 1;
+            case "1", "m" -> 1;
             case "in" -> INCH;
             case "ft" -> FOOT;
             case "mm" -> 1e-3;
@@ -33,6 +33,8 @@ final class UnitsOf {
             case "lbf.in2" -> POUND * INCH * INCH;
             case "psi" -> PSI;
             case "psf" -> PSF;
+            case "ksf" -> 1000 * PSF;
+            case "kPa", "kN/m" -> 1e3;
             case "kN/m3" -> 1e3;
             default -> throw new IllegalArgumentException("no such unit: " + unit);
         };
