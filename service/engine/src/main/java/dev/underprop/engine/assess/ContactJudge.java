@@ -6,8 +6,11 @@ import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
 import dev.underprop.engine.check.TimberCapacity;
 import dev.underprop.engine.clause.nds2018.Section3_10;
+import dev.underprop.engine.pad.BasePlateJudge;
 import dev.underprop.engine.pad.PadEccentricity;
 import dev.underprop.engine.pad.PadLoad;
+import dev.underprop.engine.pad.PadOverlap;
+import dev.underprop.engine.pad.PadPressure;
 import dev.underprop.engine.pad.PadSettlement;
 import dev.underprop.engine.pad.PadStrength;
 import dev.underprop.engine.plan.Bearing;
@@ -18,7 +21,6 @@ import dev.underprop.engine.plan.Intake;
 import dev.underprop.engine.plan.Joist;
 import dev.underprop.engine.plan.Lateral;
 import dev.underprop.engine.plan.Member;
-import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.PostType;
 import dev.underprop.engine.plan.Restraint;
@@ -32,9 +34,6 @@ final class ContactJudge {
 
     private static final Citation BEARING = Citation.read("NDS", "2018", "3.10.2");
     private static final Citation STATICS = Citation.remembered("common practice, no source", "", "contacts only push");
-
-    private static final Citation STATICS_OF_PADS =
-            Citation.remembered("common practice, no source", "", "ground under two pads is counted once");
 
     /** A joist that rises by less than this is still where it was (m). */
     private static final double RISE = 1e-5;
@@ -192,15 +191,15 @@ final class ContactJudge {
         add(
                 CheckId.PAD_SOIL_BEARING,
                 c,
-                PadJudge.judge(post, run.plan().ground(), load),
+                PadPressure.judge(post, run.plan().ground(), load),
                 padCitation(),
                 run.met().greatest());
         add(CheckId.POST_CONTACT, c, contact(c, post), STATICS, run.met().least());
         add(
                 CheckId.PAD_OVERLAP,
                 c,
-                PadOverlap.judge(run.plan(), head),
-                STATICS_OF_PADS,
+                PadsPlaced.judge(run.plan(), head),
+                PadOverlap.citation(),
                 run.met().greatest());
         add(
                 CheckId.BEAM_BEARING_AT_POST,
@@ -250,24 +249,20 @@ final class ContactJudge {
     }
 
     private Finding pressed(int c, Post post, double load) {
-        return BasePlateJudge.judge(post, material(post), load, factored(c));
+        return BasePlateJudge.judge(post, BasePlateJudge.material(post), load, factored(c));
     }
 
     private Citation padCitation() {
-        return PadJudge.citation(run.plan().ground());
-    }
-
-    private static BasePlateJudge.Material material(Post post) {
-        if (!(post.footing() instanceof Pad pad)) {
-            return BasePlateJudge.Material.UNSTATED;
-        }
-        return new BasePlateJudge.Material(pad.make().strength(), PadStrength.acrossGrain(post));
+        return PadPressure.citation(run.plan().ground());
     }
 
     private void judgePad(int c, ContactPlace.OnPost head, double load) {
         Post post = run.plan().shores().get(head.shore()).posts().get(head.post());
         Ground ground = run.plan().ground();
-        PadLoad demand = new PadLoad(load, factored(c), lean());
+        PadLoad demand = new PadLoad(
+                load,
+                factored(c),
+                PadLoad.lean(run.plan().circumstances().limits().plumb()));
         add(
                 CheckId.PAD_STRENGTH,
                 c,
@@ -316,12 +311,6 @@ final class ContactJudge {
     private double factored(int c) {
         Peaks factored = run.met().factored();
         return factored.met(c) ? Math.max(0, factored.value(c)) : Double.NaN;
-    }
-
-    /** What a post pushes sideways on its pad over its load; known sideways forces go into what holds the floor. */
-    private double lean() {
-        double plumb = run.plan().circumstances().limits().plumb().lean();
-        return Math.max(SidewaysJudge.NOTIONAL, StrictMath.tan(plumb));
     }
 
     private Finding contact(int c, Post post) {

@@ -3,6 +3,7 @@ package dev.underprop.engine.assess;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
+import dev.underprop.engine.pad.PadLoad;
 import dev.underprop.engine.plan.LagScrews;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
@@ -23,7 +24,7 @@ final class SidewaysJudge {
             "2.5 % of the load, or lean and known load; lag screws by NDS 2018, chapter 12; friction over 1.5");
 
     /** Part of the load that stands for what is not foreseen. */
-    static final double NOTIONAL = 0.025;
+    static final double NOTIONAL = PadLoad.NOTIONAL;
 
     /** Friction is divided by it: EN 12812, from memory. */
     private static final double SAFETY = 1.5;

@@ -4,6 +4,7 @@ import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
 import dev.underprop.engine.plan.Ground;
+import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.standard.Citation;
 
 /** A pressure against what the ground is allowed to take. Every check that presses on the ground asks here. */
@@ -16,10 +17,23 @@ public final class GroundPressure {
 
     private GroundPressure() {}
 
-    /** @param pressure on the ground (Pa), not negative */
-    public static Finding judge(Ground ground, double pressure) {
+    /**
+     * Judges the ground under a pad, and what weaker layer may lie below.
+     *
+     * @param pad on it
+     * @param pressure on the ground (Pa), not negative
+     */
+    public static Finding judge(Ground ground, Pad pad, double pressure) {
+        Finding own = alone(ground.top(), pad, pressure);
+        return ground instanceof Ground.Layered layered ? WeakLayer.judge(layered, pad, pressure, own) : own;
+    }
+
+    private static Finding alone(Ground ground, Pad pad, double pressure) {
         if (ground instanceof Ground.Given given) {
             return judge(given, pressure);
+        }
+        if (ground instanceof Ground.Strength strength) {
+            return GroundStrength.judge(strength, pad, pressure);
         }
         return ground instanceof Ground.Presumptive presumptive
                 ? judge(presumptive, pressure)
@@ -64,6 +78,9 @@ public final class GroundPressure {
 
     /** Where the allowable pressure stands. */
     public static Citation citation(Ground ground) {
-        return ground instanceof Ground.Presumptive presumptive ? presumptive.citation() : GIVEN;
+        if (ground.top() instanceof Ground.Strength strength) {
+            return strength.method().citation();
+        }
+        return ground.top() instanceof Ground.Presumptive presumptive ? presumptive.citation() : GIVEN;
     }
 }

@@ -31,7 +31,7 @@ public final class PadEccentricity {
         }
         double total = load.greatest() + weight.unitWeight() * pad.thickness() * pad.area();
         double mean = total / pad.area();
-        Finding even = GroundPressure.judge(ground, mean);
+        Finding even = GroundPressure.judge(ground, pad, mean);
         if (!(even instanceof CheckResult.Judged)) {
             return even;
         }
@@ -42,7 +42,7 @@ public final class PadEccentricity {
         return factor instanceof Outcome.Refused refused
                 ? new CheckResult.Refused(Measure.PRESSURE, mean, refused.reason())
                 : GroundPressure.judge(
-                        ground, mean * ((Outcome.Value) factor).cited().value());
+                        ground, pad, mean * ((Outcome.Value) factor).cited().value());
     }
 
     /** The rule. */

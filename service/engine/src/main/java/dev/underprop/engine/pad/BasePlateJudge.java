@@ -1,4 +1,4 @@
-package dev.underprop.engine.assess;
+package dev.underprop.engine.pad;
 
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
@@ -12,7 +12,7 @@ import dev.underprop.engine.standard.Citation;
 import dev.underprop.engine.standard.Outcome;
 
 /** The base plate pressed on its pad, an even pressure under the whole plate. */
-final class BasePlateJudge {
+public final class BasePlateJudge {
 
     static final Citation CONCRETE = Citation.remembered("ACI", "318-19", "14.5.6, strength combinations");
     static final Citation TIMBER = Citation.remembered("NDS", "2018", "3.10.2");
@@ -24,8 +24,9 @@ final class BasePlateJudge {
      * @param bearing allowable compression across the grain of the timber under the plate, wet where it stands wet (Pa), NaN
      *     where not stated or where the plate does not lie on timber all over
      */
-    record Material(double strength, double bearing) {
-        static final Material UNSTATED = new Material(Double.NaN, Double.NaN);
+    public record Material(double strength, double bearing) {
+        /** Nothing is known. */
+        public static final Material UNSTATED = new Material(Double.NaN, Double.NaN);
     }
 
     private BasePlateJudge() {}
@@ -34,7 +35,7 @@ final class BasePlateJudge {
      * @param load greatest load of the post, allowable stress combinations (N)
      * @param factoredLoad greatest load of the post, strength combinations (N), NaN where they are not solved
      */
-    static Finding judge(Post post, Material material, double load, double factoredLoad) {
+    public static Finding judge(Post post, Material material, double load, double factoredLoad) {
         if (!(post.type() instanceof PostType type)) {
             return new CheckResult.NotChecked("no post type is named, so the base plate is not known (declare: type)");
         }
@@ -82,13 +83,20 @@ final class BasePlateJudge {
         return new CheckResult.Judged(Measure.STRESS, load / (plate.along() * plate.across()), bearing);
     }
 
+    /** What is known of the pad under a post. */
+    public static Material material(Post post) {
+        return post.footing() instanceof Pad pad
+                ? new Material(pad.make().strength(), PadStrength.acrossGrain(post))
+                : Material.UNSTATED;
+    }
+
     /** The rule by which a post's plate is judged. */
-    static Citation rule(Post post) {
+    public static Citation rule(Post post) {
         return factored(post) ? CONCRETE : TIMBER;
     }
 
     /** Whether the load is that of the strength combinations. */
-    static boolean factored(Post post) {
+    public static boolean factored(Post post) {
         return !(post.footing() instanceof Pad pad) || pad.kind() != Pad.Kind.TIMBER && pad.kind() != Pad.Kind.CRIB;
     }
 }
