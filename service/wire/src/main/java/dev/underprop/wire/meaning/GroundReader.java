@@ -1,5 +1,6 @@
 package dev.underprop.wire.meaning;
 
+import dev.underprop.api.model.ElasticGround;
 import dev.underprop.api.model.Ground;
 import dev.underprop.api.model.Subgrade;
 import dev.underprop.engine.clause.ibc2021.Section1806;
@@ -11,6 +12,7 @@ import dev.underprop.wire.fault.Nearest;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /** Reads what the pads stand on: a class of a table, or a value that somebody gives. */
@@ -37,18 +39,55 @@ final class GroundReader {
         Optional<Section1806.SoilClass> found = soilClass(table, soil);
         boolean byTable = table.given() || soil.given();
         boolean byValue = allowable.given() || source.given();
-        if (byTable && byValue) {
+        boolean byStrength = ground.getStrength() != null;
+        if (byTable && byValue || byStrength && (byTable || byValue)) {
             at.report(Messages.GROUND_TWO_WAYS, "");
         } else if (byTable) {
             requireBoth(table, soil);
-        } else {
+        } else if (!byStrength) {
             requireBoth(allowable, source);
         }
-        Supplier<dev.underprop.engine.plan.Ground.Subgrade> gives =
+        Supplier<dev.underprop.engine.plan.Ground.Subgrade> gives = gives(ground, at);
+        Supplier<dev.underprop.engine.plan.Ground> strong = GroundStrengthReader.read(
+                ground.getStrength(), at.member("strength"), new GroundStrengthReader.Around(depth, condition, gives));
+        UnaryOperator<dev.underprop.engine.plan.Ground> below =
+                WeakerReader.read(ground.getWeaker(), at.member("weaker"));
+        return () -> {
+            if (byStrength) {
+                return below.apply(strong.get());
+            }
+            return below.apply(
+                    byTable
+                            ? presumptive(found.orElseThrow(), condition, depth, gives.get())
+                            : new dev.underprop.engine.plan.Ground.Given(
+                                    pressure, source.value(), condition, gives.get()));
+        };
+    }
+
+    private static Supplier<dev.underprop.engine.plan.Ground.Subgrade> gives(Ground ground, Spot at) {
+        Supplier<dev.underprop.engine.plan.Ground.Subgrade> modulus =
                 subgrade(ground.getSubgrade(), at.member("subgrade"));
-        return () -> byTable
-                ? presumptive(found.orElseThrow(), condition, depth, gives.get())
-                : new dev.underprop.engine.plan.Ground.Given(pressure, source.value(), condition, gives.get());
+        ElasticGround elastic = ground.getElastic();
+        if (elastic == null) {
+            return modulus;
+        }
+        if (ground.getSubgrade() != null) {
+            at.member("elastic").report(Messages.GROUND_GIVES_TWO_WAYS, "");
+        }
+        return elastic(elastic, at.member("elastic"));
+    }
+
+    private static Supplier<dev.underprop.engine.plan.Ground.Subgrade> elastic(ElasticGround given, Spot at) {
+        double soft = at.text("soft", given.getSoft()).quantity(Range.SOIL_MODULUS);
+        double stiff = at.text("stiff", given.getStiff()).quantity(Range.SOIL_MODULUS);
+        Text source = at.text("source", given.getSource());
+        boolean said = source.said();
+        if (stiff < soft) {
+            at.report(Messages.STIFFNESS_RANGE_TURNED, "");
+        }
+        return () -> said
+                ? new dev.underprop.engine.plan.Ground.Elastic(soft, stiff, given.getPoisson(), source.value())
+                : new dev.underprop.engine.plan.Ground.NoSubgrade();
     }
 
     private static Supplier<dev.underprop.engine.plan.Ground.Subgrade> subgrade(@Nullable Subgrade given, Spot at) {
@@ -93,7 +132,9 @@ final class GroundReader {
             return Optional.empty();
         }
         Optional<Section1806.SoilClass> found = Section1806.classNamed(soil.value());
-        if (found.isEmpty() && !soil.value().isBlank()) {
+        if (found.isEmpty() && Section1806.withoutValue(soil.value())) {
+            soil.spot().report(Messages.GROUND_WITHOUT_VALUE, soil.value(), Fault.shown(soil.value()));
+        } else if (found.isEmpty() && !soil.value().isBlank()) {
             String shown = Fault.shown(soil.value());
             String near = Nearest.to(soil.value(), Section1806.classNames());
             if (near.isEmpty()) {
