@@ -1,5 +1,6 @@
 package dev.underprop.app.report;
 
+import dev.underprop.api.model.PadSizing;
 import dev.underprop.api.model.PlanCheck;
 import dev.underprop.api.model.PlanVerdict;
 import dev.underprop.api.model.Problem;
@@ -52,6 +53,19 @@ public sealed interface Outcome {
         @Override
         public Map<String, Object> toRecord() {
             return fields(path, path, "problem", problem);
+        }
+    }
+
+    /**
+     * Pads were looked for, whatever was found.
+     *
+     * @param path the path as given
+     * @param result the answer
+     */
+    record Sized(String path, PadSizing result) implements Outcome {
+        @Override
+        public Map<String, Object> toRecord() {
+            return fields(path, path, "result", result);
         }
     }
 

@@ -3,6 +3,7 @@ package dev.underprop.wire.door;
 import com.fasterxml.jackson.databind.JsonNode;
 import dev.underprop.api.model.JobPlan;
 import dev.underprop.api.model.LayoutAnalysis;
+import dev.underprop.api.model.PadSizing;
 import dev.underprop.api.model.PlanCheck;
 import dev.underprop.engine.assess.Assessor;
 import dev.underprop.wire.answer.AnswerWriter;
@@ -35,6 +36,7 @@ public final class PlanDoor {
     private final ShapeCheck shapes = new ShapeCheck(models.mapper(), JobPlan.class, Limits.USUAL.faults());
     private final Catalogue catalogue = Catalogue.standard();
     private final PlanReader plans = new PlanReader(catalogue);
+    private final SizingDoor pads = new SizingDoor(trees, models, catalogue);
 
     /** Forces, reactions, deflections, checks and advisories of a layout. */
     public Answer<LayoutAnalysis> analyse(byte[] text, Format format, AnswerOptions options) {
@@ -44,6 +46,11 @@ public final class PlanDoor {
     /** All that the plan contains, judged to one verdict. */
     public Answer<PlanCheck> check(byte[] text, Format format, AnswerOptions options) {
         return answer(text, format, options, AnswerWriter::check);
+    }
+
+    /** Pads for posts. */
+    public Answer<PadSizing> sizePads(byte[] text, Format format, AnswerOptions options) {
+        return pads.size(text, format, options);
     }
 
     /** The four steps of reading, each complete before the next; then the engine, then the words. */
@@ -78,7 +85,7 @@ public final class PlanDoor {
         return new Answer.Judged<>(wanted.apply(new AnswerWriter(question, Assessor.assess(understood.plan()))));
     }
 
-    private static <T> Answer<T> faulty(List<Fault> faults, byte[] text, Format format) {
+    static <T> Answer<T> faulty(List<Fault> faults, byte[] text, Format format) {
         return new Answer.Faulty<>(Locator.locate(faults, text, format).stream()
                 .sorted(IN_ORDER_OF_TEXT)
                 .toList());
