@@ -1,5 +1,7 @@
 package dev.underprop.app.report;
 
+import dev.underprop.api.model.CheckResult;
+import dev.underprop.api.model.CheckVerdict;
 import dev.underprop.api.model.PadHandCheck;
 import dev.underprop.api.model.PadNeighbours;
 import dev.underprop.api.model.PadProposal;
@@ -85,14 +87,23 @@ final class SizingText {
         out.append(Lines.wrapped("    " + word + ": ", 6 + word.length(), size(proposal)));
         if (word.equals("Take")) {
             CheckText text = new CheckText(paint);
+            proposal.getChecks().stream().filter(SizingText::compared).forEach(check -> out.append(text.of(check)));
             proposal.getChecks().stream()
-                    .filter(check -> check.getVerdict().getValue().equals("PASS")
-                            || check.getVerdict().getValue().equals("FAIL"))
-                    .forEach(check -> out.append(text.of(check)));
+                    .filter(check -> check.getVerdict() == CheckVerdict.PASS && !compared(check))
+                    .forEach(check -> out.append(Lines.wrapped("    ", 6, check.getMessage())));
             step(out, "One size down: ", proposal.getSmaller());
             step(out, "One size up: ", proposal.getLarger());
             out.append("    In the plan: ").append(plan(proposal)).append('\n');
+        } else if (word.equals("Open")) {
+            proposal.getChecks().stream()
+                    .filter(check -> check.getVerdict() == CheckVerdict.NOT_CHECKED)
+                    .forEach(check -> out.append(Lines.wrapped("      ", 8, check.getMessage())));
         }
+    }
+
+    private static boolean compared(CheckResult check) {
+        return check.getVerdict() == CheckVerdict.FAIL
+                || check.getVerdict() == CheckVerdict.PASS && check.getRatio() != null;
     }
 
     private static String size(PadProposal proposal) {
@@ -103,7 +114,7 @@ final class SizingText {
         parts.add(shown(proposal.getArea()));
         if (weight != null) {
             parts.add(shown(weight)
-                    + (piece == null || proposal.getPieces() == 1
+                    + (piece == null || proposal.getPieces() <= 1
                             ? ""
                             : " in " + proposal.getPieces() + " pieces of " + shown(piece)));
         }
@@ -150,8 +161,9 @@ final class SizingText {
         }
         Quantity weight = quantities.getWeight();
         Quantity piece = quantities.getHeaviestPiece();
-        if (weight != null && piece != null) {
-            lines.add(shown(weight) + " in all; the heaviest piece weighs " + shown(piece) + ".");
+        if (weight != null) {
+            lines.add(shown(weight) + " in all"
+                    + (piece == null ? ", cast in place." : "; the heaviest piece weighs about " + shown(piece) + "."));
         }
         return lines;
     }

@@ -49,7 +49,10 @@ public final class BasePlateJudge {
         }
         return switch (pad.kind()) {
             case CONCRETE, SLAB -> concrete(plate, pad, material.strength(), factoredLoad);
-            case TIMBER, CRIB -> timber(plate, pad, material.bearing(), load);
+            case TIMBER, CRIB ->
+                pad.make() instanceof Pad.Mat mat && mat.spread() instanceof Pad.SpreadPlate steel
+                        ? SpreadPad.pressed(plate, steel, load)
+                        : timber(plate, pad, material.bearing(), load);
             case STEEL ->
                 new CheckResult.NotChecked("a base plate on a steel pad is not judged; have the pair looked at");
         };
@@ -92,6 +95,11 @@ public final class BasePlateJudge {
 
     /** The rule by which a post's plate is judged. */
     public static Citation rule(Post post) {
+        if (post.footing() instanceof Pad pad
+                && pad.make() instanceof Pad.Mat mat
+                && mat.spread() instanceof Pad.SpreadPlate) {
+            return SpreadPad.PRESSED;
+        }
         return factored(post) ? CONCRETE : TIMBER;
     }
 

@@ -15,7 +15,7 @@ import dev.underprop.engine.standard.Outcome;
 /**
  * A timber mat by NDS 2018: sleepers and bearers in bending and shear, both pressed where they cross. All timber is taken as wet
  * and as loaded for ever, and shear is taken at the face of what presses; the flat use factor, which helps, is left out. The
- * pressure of the worst corner is taken under the whole mat.
+ * pressure of the worst corner is taken under the whole mat. A steel plate on the timber is judged with it.
  */
 final class MatPad {
 
@@ -48,8 +48,14 @@ final class MatPad {
                 Math.min(mat.timber().ply().breadth(), mat.timber().ply().depth());
         this.length = mat.alongX() ? pad.along() : pad.across();
         this.breadth = mat.alongX() ? pad.across() : pad.along();
-        this.seat = mat.alongX() ? base.along() : base.across();
-        this.over = mat.alongX() ? base.across() : base.along();
+        Plate on = on(mat, base);
+        this.seat = mat.alongX() ? on.along() : on.across();
+        this.over = mat.alongX() ? on.across() : on.along();
+    }
+
+    /** What stands on the timber: a plate laid on it, or the base plate itself. */
+    private static Plate on(Pad.Mat mat, Plate base) {
+        return mat.spread() instanceof Pad.SpreadPlate steel ? new Plate(steel.along(), steel.across()) : base;
     }
 
     /**
@@ -62,10 +68,15 @@ final class MatPad {
         if (!missing.isEmpty()) {
             return new CheckResult.NotChecked(missing);
         }
+        Finding spread =
+                SpreadPad.judge(pad, mat, base, load, off, one.capacity().bearing());
+        if (!(spread instanceof Judged steel)) {
+            return spread;
+        }
         Outcome uneven = OffCentre.factor(pad, off);
         return uneven instanceof Outcome.Refused refused
                 ? new CheckResult.Refused(Measure.FORCE, load, refused.reason())
-                : one.judge(load * ((Outcome.Value) uneven).cited().value());
+                : Worst.of(one.judge(load * ((Outcome.Value) uneven).cited().value()), steel);
     }
 
     /**
@@ -125,7 +136,7 @@ final class MatPad {
     }
 
     /** @param load that would press everywhere as hard as the worst corner is pressed (N) */
-    private Finding judge(double load) {
+    private Judged judge(double load) {
         double pressure = load / pad.area();
         double under = mat.bearers() > 0 ? mat.bearers() * width : CastPad.loaded(seat);
         Judged worst = outstanding(pressure * breadth, (length - under) / 2 + PadStrength.aside(pad), mat.sleepers());

@@ -29,7 +29,7 @@ public final class PadEccentricity {
         if (!(pad.centring() instanceof Pad.Within centring)) {
             return PadStrength.uncentred(pad);
         }
-        double total = load.greatest() + weight.unitWeight() * pad.thickness() * pad.area();
+        double total = load.greatest() + pad.weightOf(weight);
         double mean = total / pad.area();
         Finding even = GroundPressure.judge(ground, pad, mean);
         if (!(even instanceof CheckResult.Judged)) {

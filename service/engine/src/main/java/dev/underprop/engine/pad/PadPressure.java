@@ -21,7 +21,7 @@ public final class PadPressure {
             return new CheckResult.NotChecked(
                     "the unit weight of pad " + pad.name() + " is not given (declare: unitWeight)");
         }
-        return GroundPressure.judge(ground, pad, load / pad.area() + weight.unitWeight() * pad.thickness());
+        return GroundPressure.judge(ground, pad, (load + pad.weightOf(weight)) / pad.area());
     }
 
     /** Where the allowable pressure stands. */

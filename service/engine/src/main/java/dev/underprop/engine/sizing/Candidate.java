@@ -26,13 +26,16 @@ public record Candidate(Pad pad, double price, double weight) {
         if (pad.kind() == Pad.Kind.SLAB) {
             return 0;
         }
-        return pad.weight() instanceof Pad.Known known ? known.unitWeight() * pad.area() * pad.thickness() : Double.NaN;
+        return pad.weight() instanceof Pad.Known known ? pad.weightOf(known) : Double.NaN;
     }
 
-    /** Pieces that it is carried in; 1 where it is cast in place or comes whole. */
+    /** Pieces that it is carried in, 0 where it is cast in place or there already. */
     public int pieces() {
+        if (pad.make() instanceof Pad.Cast || pad.kind() == Pad.Kind.SLAB) {
+            return 0;
+        }
         if (pad.make() instanceof Pad.Mat mat) {
-            return mat.sleepers() + mat.bearers();
+            return mat.sleepers() + mat.bearers() + (mat.spread() instanceof Pad.SpreadPlate ? 1 : 0);
         }
         return pad.make() instanceof Pad.Stack crib
                 ? crib.members() * Math.max(1, (int) Math.rint(pad.thickness() / crib.timber()))

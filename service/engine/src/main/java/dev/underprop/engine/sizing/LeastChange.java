@@ -96,10 +96,14 @@ final class LeastChange {
         return low * post.load().greatest();
     }
 
-    /** Area for the load alone, P over what the ground bears less nothing: the pad's own weight comes on top. */
+    /** Area for the load alone, P over what the ground bears, where only the ground fails: the pad's own weight comes on top. */
     private double area(List<CheckResult> checks) {
         CheckResult ground = checks.get(0);
-        return ground.id() == CheckId.PAD_SOIL_BEARING
+        boolean only = checks.stream()
+                .allMatch(c -> c.verdict() != Verdict.FAIL
+                        || c.id() == CheckId.PAD_SOIL_BEARING
+                        || c.id() == CheckId.PAD_ECCENTRICITY);
+        return only
                         && ground.verdict() == Verdict.FAIL
                         && ground.finding() instanceof Judged judged
                         && judged.capacity() > 0

@@ -11,9 +11,6 @@ import java.util.List;
 /** Finds pads for posts whose loads are known. */
 public final class PadSizer {
 
-    /** Pads of which something is not known that are told of. */
-    private static final int TOLD = 3;
-
     private final Task task;
     private final PadChecks judges;
 
@@ -40,7 +37,7 @@ public final class PadSizer {
 
     private PostSizing post(int p, Trials trials, Choice choice) {
         Loaded post = task.posts().get(p);
-        List<Trial> open = trials.open().stream().limit(TOLD).toList();
+        List<Trial> open = ofEachKind(trials.open());
         int tried = trials.all().size();
         if (!choice.made(p)) {
             State state = open.isEmpty() || groundless(trials) ? State.NONE : State.INCOMPLETE;
@@ -50,6 +47,7 @@ public final class PadSizer {
                     List.of(),
                     0,
                     tried,
+                    trials.open().size(),
                     open,
                     List.of(new LeastChange(task, judges, post).find(trials.all())));
         }
@@ -66,11 +64,23 @@ public final class PadSizer {
                 proposals,
                 trials.passing().size(),
                 tried,
+                trials.open().size(),
                 List.of(),
                 List.of());
     }
 
-    /** Whether what is open is the ground itself. */
+    /** The best of each kind. */
+    private static List<Trial> ofEachKind(List<Trial> trials) {
+        List<Trial> best = new ArrayList<>();
+        for (Trial trial : trials) {
+            if (best.stream().noneMatch(b -> b.candidate().alike(trial.candidate()))) {
+                best.add(trial);
+            }
+        }
+        return best;
+    }
+
+    /** Whether the ground bears nothing. */
     private static boolean groundless(Trials trials) {
         return trials.all().stream().allMatch(t -> t.checks().get(0).finding() instanceof CheckResult.Refused);
     }

@@ -11,7 +11,8 @@ import java.util.List;
  * @param proposals pads that pass and that no other betters, the one that is proposed first
  * @param passing pads that pass
  * @param tried pads tried
- * @param open best pads of which something is not known, at most a few
+ * @param undecided pads that fail nothing and of which something is not known
+ * @param open the best of them of each kind, where no pad passes
  * @param shortfall why nothing passes, at most one
  */
 public record PostSizing(
@@ -20,6 +21,7 @@ public record PostSizing(
         List<Proposal> proposals,
         int passing,
         int tried,
+        int undecided,
         List<Trial> open,
         List<Shortfall> shortfall) {
 

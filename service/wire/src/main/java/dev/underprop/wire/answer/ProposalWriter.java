@@ -116,8 +116,10 @@ final class ProposalWriter {
                 .governs(governs.id().id())
                 .checks(made.stream().map(checks::check).toList());
         if (!Double.isNaN(candidate.weight())) {
-            model.weight(figures.quantity(Kind.FORCE, candidate.weight()))
-                    .heaviestPiece(figures.quantity(Kind.FORCE, candidate.weight() / candidate.pieces()));
+            model.weight(figures.quantity(Kind.FORCE, candidate.weight()));
+        }
+        if (!Double.isNaN(candidate.weight()) && candidate.pieces() > 0) {
+            model.heaviestPiece(figures.quantity(Kind.FORCE, candidate.weight() / candidate.pieces()));
         }
         if (!Double.isNaN(candidate.price())) {
             model.price(candidate.price());

@@ -36,11 +36,12 @@ final class QuantityWriter {
         double weight = sum(pads, true);
         double price = sum(pads, false);
         if (!pads.isEmpty() && !Double.isNaN(weight)) {
-            double piece = pads.keySet().stream()
+            model.weight(figures.quantity(Kind.FORCE, weight));
+            pads.keySet().stream()
+                    .filter(c -> c.pieces() > 0)
                     .mapToDouble(c -> c.weight() / c.pieces())
                     .max()
-                    .orElse(0);
-            model.weight(figures.quantity(Kind.FORCE, weight)).heaviestPiece(figures.quantity(Kind.FORCE, piece));
+                    .ifPresent(piece -> model.heaviestPiece(figures.quantity(Kind.FORCE, piece)));
         }
         return pads.isEmpty() || Double.isNaN(price) ? model : model.price(price);
     }

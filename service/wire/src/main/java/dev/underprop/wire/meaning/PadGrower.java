@@ -169,6 +169,7 @@ final class PadGrower {
         wider.setGradeAssumedBy(mat.getGradeAssumedBy());
         wider.setTreatment(mat.getTreatment());
         wider.setIncised(mat.getIncised());
+        wider.setPlate(mat.getPlate());
         return wider;
     }
 
