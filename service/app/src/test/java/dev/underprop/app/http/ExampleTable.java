@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 final class ExampleTable {
     private static final String ANALYSES = "/v1/layout-analyses";
     private static final String CHECKS = "/v1/plan-checks";
+    private static final String SIZINGS = "/v1/pad-sizings";
     private static final String CATALOGUE = "/v1/catalogue";
     private static final String JSON = "application/json";
     private static final String YAML = "application/yaml";
@@ -35,6 +36,9 @@ final class ExampleTable {
                 post("planCheckIncomplete", "checkPlan", 200, CHECKS, YAML, twoBays),
                 post("planCheckInadequate", "checkPlan", 200, CHECKS, YAML, overloaded),
                 post("planCheckUnstable", "checkPlan", 200, CHECKS, YAML, sillOut),
+                post("padSizingFound", "sizePads", 200, SIZINGS, YAML, contract.plan("sizingLoads")),
+                post("padSizingNone", "sizePads", 200, SIZINGS, YAML, contract.plan("sizingPeat")),
+                post("padSizingOfPlan", "sizePads", 200, SIZINGS, YAML, contract.plan("sizingPlan")),
                 get("checkList", "listChecks", 200, "/v1/checks"),
                 get("checkPage", "explainCheck", 200, "/v1/checks/beam-bending"),
                 get("catalogueIndex", "listCatalogue", 200, CATALOGUE),
