@@ -57,7 +57,7 @@ final class LeastChange {
     private Shortfall nearest(List<Trial> trials) {
         Trial best = trials.stream()
                 .filter(t -> t.outcome() == Trial.Outcome.FAILS)
-                .min(Comparator.comparingDouble(this::distance))
+                .min(Comparator.comparing(t -> Trial.whole(t.standing(), judges), distance()))
                 .orElse(trials.get(0));
         List<CheckResult> checks = Trial.whole(best.standing(), judges);
         return new Nearest(
@@ -68,15 +68,16 @@ final class LeastChange {
                 thickness(best.candidate(), checks));
     }
 
-    /** How far a pad is from passing: the worst ratio of all its checks; what has no capacity stands last. */
-    private double distance(Trial trial) {
-        double worst = 0;
-        for (CheckResult check : Trial.whole(trial.standing(), judges)) {
-            boolean fails = check.verdict() == Verdict.FAIL;
-            double ratio = check.ratio();
-            worst = Math.max(worst, fails && Double.isNaN(ratio) ? Double.POSITIVE_INFINITY : fails ? ratio : 0);
-        }
-        return worst;
+    /** How far a pad is from passing: what fails without a ratio counts first, then the worst ratio. */
+    private static Comparator<List<CheckResult>> distance() {
+        return Comparator.comparingLong((List<CheckResult> checks) -> checks.stream()
+                        .filter(c -> c.verdict() == Verdict.FAIL && !Double.isFinite(c.ratio()))
+                        .count())
+                .thenComparingDouble(checks -> checks.stream()
+                        .filter(c -> c.verdict() == Verdict.FAIL && Double.isFinite(c.ratio()))
+                        .mapToDouble(CheckResult::ratio)
+                        .max()
+                        .orElse(0));
     }
 
     private boolean passes(Loaded under, Pad pad) {
