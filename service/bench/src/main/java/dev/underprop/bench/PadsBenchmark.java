@@ -54,15 +54,21 @@ public class PadsBenchmark {
         StringBuilder text = new StringBuilder("{\"objective\":\"area\",\"loads\":[");
         for (int p = 0; p < POSTS; p++) {
             text.append(p == 0 ? "" : ",")
-                    .append(text("{\"name\":\"P%d\",\"x\":\"%d ft\",\"y\":\"%d ft\",\"dead\":\"%d lb\",\"live\":\"%d lb\"}",
+                    .append(text(
+                            "{\"name\":\"P%d\",\"x\":\"%d ft\",\"y\":\"%d ft\",\"dead\":\"%d lb\",\"live\":\"%d lb\"}",
                             p, p % 10 * 6, p / 10 * 8, 600 + 60 * p, 800 + 70 * p));
         }
         text.append("],\"basePlate\":{\"along\":\"6 in\",\"across\":\"6 in\"},\"ground\":{\"allowable\":\"2000 psf\",")
                 .append("\"source\":\"report\",\"condition\":\"undisturbed\",\"subgrade\":{\"soft\":\"150 pci\",")
                 .append("\"stiff\":\"300 pci\",\"source\":\"report\"}},\"excavation\":{\"none\":true},\"limits\":{")
-                .append("\"settlement\":\"1/2 in\",\"settlementSlope\":0.01,\"settlementCriterion\":\"agreed\"},\"stock\":[");
+                .append(
+                        "\"settlement\":\"1/2 in\",\"settlementSlope\":0.01,\"settlementCriterion\":\"agreed\"},\"stock\":[");
         for (int i = 0; i < PADS; i++) {
-            text.append(i == 0 ? "" : ",").append(cast(i)).append(',').append(mat(i)).append(',');
+            text.append(i == 0 ? "" : ",")
+                    .append(cast(i))
+                    .append(',')
+                    .append(mat(i))
+                    .append(',');
             text.append(block(i)).append(',').append(crib(i));
         }
         return text.append("]}").toString();
