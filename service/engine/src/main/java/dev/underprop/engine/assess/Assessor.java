@@ -21,7 +21,12 @@ public final class Assessor {
 
     /** Assesses one plan. */
     public static Assessment assess(JobPlan plan) {
-        Structure structure = new Structure(plan);
+        return assess(new Structure(plan), Integer.MAX_VALUE);
+    }
+
+    /** The same with the first so many live load patterns alone: what more of them add can be told by comparison. */
+    static Assessment assess(Structure structure, int mostPatterns) {
+        JobPlan plan = structure.plan();
         Combinations combinations = Combinations.of(structure.model());
         List<SituationResult> situations = new ArrayList<>();
         int patterns = 0;
@@ -31,7 +36,7 @@ public final class Assessor {
         Seats seats = Seats.first(structure, plan.situations().get(0));
         for (Situation situation : plan.situations()) {
             seats = situations.isEmpty() ? seats : seats.next(situation);
-            SituationRun run = new SituationRun(structure, situation, combinations, seats);
+            SituationRun run = new SituationRun(structure, situation, combinations, seats, mostPatterns);
             run.run();
             situations.add(new SituationJudge(run, before).judge());
             before = situation;
