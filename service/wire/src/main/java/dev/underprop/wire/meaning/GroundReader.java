@@ -3,12 +3,8 @@ package dev.underprop.wire.meaning;
 import dev.underprop.api.model.ElasticGround;
 import dev.underprop.api.model.Ground;
 import dev.underprop.api.model.Subgrade;
-import dev.underprop.engine.clause.ibc2021.Section1806;
 import dev.underprop.engine.plan.Ground.Condition;
-import dev.underprop.engine.standard.Cited;
-import dev.underprop.wire.fault.Fault;
 import dev.underprop.wire.fault.Messages;
-import dev.underprop.wire.fault.Nearest;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -17,8 +13,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads what the pads stand on: a class of a table, or a value that somebody gives. */
 final class GroundReader {
-
-    private static final String TABLE = "ibc-1806.2";
 
     private static final List<String> CONDITIONS =
             List.of("undisturbed", "fill", "compacted fill", "unprepared fill", "organic", "peat", "unknown");
@@ -36,7 +30,7 @@ final class GroundReader {
         double depth = at.text("foundingDepth", ground.getFoundingDepth()).quantityOr(Range.FOUNDING_DEPTH, Double.NaN);
         Condition condition = condition(at.text("condition", ground.getCondition()));
         double pressure = allowable.quantityOr(Range.SOIL_PRESSURE, Double.NaN);
-        Optional<Section1806.SoilClass> found = soilClass(table, soil);
+        Optional<PresumptiveReader.Value> found = PresumptiveReader.read(table, soil);
         boolean byTable = table.given() || soil.given();
         boolean byValue = allowable.given() || source.given();
         boolean byStrength = ground.getStrength() != null;
@@ -107,13 +101,12 @@ final class GroundReader {
     }
 
     private static dev.underprop.engine.plan.Ground presumptive(
-            Section1806.SoilClass soil,
+            PresumptiveReader.Value value,
             Condition condition,
             double depth,
             dev.underprop.engine.plan.Ground.Subgrade gives) {
-        Cited pressure = Section1806.pressure(soil);
         return new dev.underprop.engine.plan.Ground.Presumptive(
-                soil.title(), pressure.value(), pressure.citation(), condition, depth, gives);
+                value.soil(), value.pressure(), value.citation(), condition, depth, gives);
     }
 
     private static void requireBoth(Text one, Text other) {
@@ -122,33 +115,6 @@ final class GroundReader {
                 text.spot().report(Messages.GROUND_INCOMPLETE, "", text.name());
             }
         }
-    }
-
-    private static Optional<Section1806.SoilClass> soilClass(Text table, Text soil) {
-        if (table.given()) {
-            table.choice(List.of(TABLE));
-        }
-        if (!soil.given()) {
-            return Optional.empty();
-        }
-        Optional<Section1806.SoilClass> found = Section1806.classNamed(soil.value());
-        if (found.isEmpty() && Section1806.withoutValue(soil.value())) {
-            soil.spot().report(Messages.GROUND_WITHOUT_VALUE, soil.value(), Fault.shown(soil.value()));
-        } else if (found.isEmpty() && !soil.value().isBlank()) {
-            String shown = Fault.shown(soil.value());
-            String near = Nearest.to(soil.value(), Section1806.classNames());
-            if (near.isEmpty()) {
-                soil.spot()
-                        .report(
-                                Messages.GROUND_CLASS_UNKNOWN,
-                                soil.value(),
-                                shown,
-                                String.join("; ", Section1806.classNames()));
-            } else {
-                soil.spot().report(Messages.GROUND_CLASS_UNKNOWN_NEAR, soil.value(), shown, near);
-            }
-        }
-        return found;
     }
 
     private static Condition condition(Text text) {
