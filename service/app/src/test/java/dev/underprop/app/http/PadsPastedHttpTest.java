@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -87,6 +88,24 @@ class PadsPastedHttpTest {
         }
         // Six of the seven checks are required where no bearing is taken out, at three posts.
         assertThat(compared).isEqualTo(18);
+    }
+
+    /** Asked for inside the plan, the same pads are told beside the verdict. */
+    @Test
+    void insideAPlanCheck() throws IOException {
+        ObjectNode plan = (ObjectNode) plan(10, 40);
+        ObjectNode request = JSON.createObjectNode().put("objective", "area");
+        request.set("plan", plan);
+        JsonNode alone = JSON.readTree(post("/v1/pad-sizings", request).asByteArray());
+
+        ObjectNode asking = plan.deepCopy();
+        asking.set("sizing", JSON.createObjectNode().put("objective", "area"));
+        JsonNode checked = JSON.readTree(post("/v1/plan-checks", asking).asByteArray());
+
+        assertThat(checked.path("verdict").asText()).isEqualTo("ADEQUATE");
+        assertThat(alone.path("state").asText()).isEqualTo("ADEQUATE");
+        assertThat(checked.at("/sizing/posts")).isEqualTo(alone.path("posts"));
+        assertThat(checked.at("/sizing/headline")).isEqualTo(alone.path("headline"));
     }
 
     /** The plan with its pads replaced by the proposed ones, word by word. */

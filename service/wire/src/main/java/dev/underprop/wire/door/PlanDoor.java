@@ -21,7 +21,6 @@ import dev.underprop.wire.tree.TreeReader;
 import dev.underprop.wire.tree.TreeReading;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Function;
 
 /** Reads a plan, has it judged and words the answer. Holds no state between plans; safe for any number of threads. */
 public final class PlanDoor {
@@ -40,12 +39,20 @@ public final class PlanDoor {
 
     /** Forces, reactions, deflections, checks and advisories of a layout. */
     public Answer<LayoutAnalysis> analyse(byte[] text, Format format, AnswerOptions options) {
-        return answer(text, format, options, AnswerWriter::analysis);
+        return answer(text, format, options, (writer, plan, tree) -> writer.analysis());
     }
 
     /** All that the plan contains, judged to one verdict. */
     public Answer<PlanCheck> check(byte[] text, Format format, AnswerOptions options) {
-        return answer(text, format, options, AnswerWriter::check);
+        return answer(text, format, options, (writer, plan, tree) -> {
+            PlanCheck check = writer.check();
+            plan.sizing().forEach(asked -> check.sizing(pads.answer(asked, tree, options)));
+            return check;
+        });
+    }
+
+    private interface Wanted<T> {
+        T from(AnswerWriter writer, PlanReading.Understood plan, JsonNode tree);
     }
 
     /** Pads for posts. */
@@ -54,7 +61,7 @@ public final class PlanDoor {
     }
 
     /** The four steps of reading, each complete before the next; then the engine, then the words. */
-    private <T> Answer<T> answer(byte[] text, Format format, AnswerOptions options, Function<AnswerWriter, T> wanted) {
+    private <T> Answer<T> answer(byte[] text, Format format, AnswerOptions options, Wanted<T> wanted) {
         TreeReading reading = trees.read(text, format);
         if (reading instanceof TreeReading.Unreadable unreadable) {
             return new Answer.Unreadable<>(unreadable.faults());
@@ -82,7 +89,8 @@ public final class PlanDoor {
                 understood.assumptions(),
                 options.units(),
                 options.detail() == AnswerOptions.Detail.FULL);
-        return new Answer.Judged<>(wanted.apply(new AnswerWriter(question, Assessor.assess(understood.plan()))));
+        return new Answer.Judged<>(
+                wanted.from(new AnswerWriter(question, Assessor.assess(understood.plan())), understood, tree));
     }
 
     static <T> Answer<T> faulty(List<Fault> faults, byte[] text, Format format) {

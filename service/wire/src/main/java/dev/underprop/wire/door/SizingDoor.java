@@ -58,7 +58,9 @@ final class SizingDoor {
         return new Answer.Judged<>(answer(meaning, tree, options));
     }
 
-    private PadSizing answer(SizingReading meaning, JsonNode tree, AnswerOptions options) {
+    /** @param meaning what was understood
+     * @param tree of the document that asks, for its digest */
+    PadSizing answer(SizingReading meaning, JsonNode tree, AnswerOptions options) {
         String digest = PlanDigest.of(tree);
         boolean full = options.detail() == AnswerOptions.Detail.FULL;
         if (meaning instanceof SizingReading.Loads loads) {

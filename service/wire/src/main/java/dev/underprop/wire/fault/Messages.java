@@ -263,6 +263,8 @@ public enum Messages {
     // Meaning: pads wanted
     POSTS_UNSTATED("It is not said which posts want pads.", "Give a plan, or loads."),
     POSTS_TWO_WAYS("There are a plan and loads.", "Give a plan, or loads, not both."),
+    SIZING_TWICE(
+            "The plan asks for pads itself.", "Take sizing out of the plan here, or have the plan checked as it is."),
     SITE_TWICE("The plan says it already: {0}.", "Take it out here, or out of the plan."),
     SITE_FOREIGN("With a plan, {0} belongs into the plan.", "Put it into the plan."),
     LOADS_EMPTY("The post {0} has no load.", "Give dead and what else it carries, or service."),

@@ -47,13 +47,14 @@ public final class PlanReader {
     PlanReading read(JobPlan model, Spot root) {
         Findings findings = root.findings();
         Supplier<dev.underprop.engine.plan.JobPlan> draft = draft(model, root);
+        WishReader wish = new WishReader(timber, model, root);
         if (!findings.isEmpty()) {
             return new PlanReading.Refused(findings.list());
         }
         dev.underprop.engine.plan.JobPlan plan = draft.get();
         reportUncarried(plan, root.member("floor").member("loads"));
         return findings.isEmpty()
-                ? new PlanReading.Understood(plan, Taken.from(model, plan))
+                ? new PlanReading.Understood(plan, Taken.from(model, plan), wish.of(plan))
                 : new PlanReading.Refused(findings.list());
     }
 

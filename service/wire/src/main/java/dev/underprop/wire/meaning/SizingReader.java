@@ -1,7 +1,6 @@
 package dev.underprop.wire.meaning;
 
 import dev.underprop.api.model.PadSizingRequest;
-import dev.underprop.api.model.StockPad;
 import dev.underprop.engine.pad.PadChecks;
 import dev.underprop.engine.plan.Excavation;
 import dev.underprop.engine.plan.Ground;
@@ -14,7 +13,6 @@ import dev.underprop.wire.catalogue.Catalogue;
 import dev.underprop.wire.fault.Messages;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -38,11 +36,9 @@ public final class SizingReader {
     public SizingReading read(PadSizingRequest model) {
         Findings findings = new Findings();
         Spot root = new Spot("", findings);
-        Optional<Objective> objective = root.text("objective", model.getObjective())
-                .choice(List.of("area", "weight", "cost"))
-                .map(word -> Objective.valueOf(word.toUpperCase(Locale.ROOT)));
+        Optional<Objective> objective = WishReader.objective(root.text("objective", model.getObjective()));
         StockReader stock = new StockReader(plans.timber(), objective.orElse(Objective.AREA) == Objective.COST);
-        stock.read(stock(model), spot(model, root));
+        readStock(model, root, stock);
         if (model.getPlan() != null && model.getLoads() != null) {
             root.member("loads").report(Messages.POSTS_TWO_WAYS, "");
         } else if (model.getPlan() == null && model.getLoads() == null) {
@@ -52,28 +48,21 @@ public final class SizingReader {
     }
 
     /** The stock, or the pads of the plan. */
-    private static List<StockPad> stock(PadSizingRequest model) {
-        if (model.getStock() != null) {
-            return model.getStock();
+    private static void readStock(PadSizingRequest model, Spot root, StockReader stock) {
+        if (model.getStock() == null && model.getPlan() != null) {
+            stock.readPads(WishReader.own(model.getPlan()), root.member("plan").member("pads"));
+        } else {
+            stock.read(model.getStock() == null ? List.of() : model.getStock(), root.member("stock"));
         }
-        boolean padded = model.getPlan() != null && model.getPlan().getPads() != null;
-        return padded
-                ? model.getPlan().getPads().stream()
-                        .map(pad -> new StockPad().pad(pad))
-                        .toList()
-                : List.of();
-    }
-
-    private static Spot spot(PadSizingRequest model, Spot root) {
-        return model.getStock() != null
-                ? root.member("stock")
-                : root.member("plan").member("pads");
     }
 
     private SizingReading ofPlan(PadSizingRequest model, Spot root, StockReader stock, Optional<Objective> objective) {
         foreign(model.getBasePlate(), root.member("basePlate"));
         foreign(model.getExcavation(), root.member("excavation"));
         foreign(model.getLimits(), root.member("limits"));
+        if (model.getPlan().getSizing() != null) {
+            root.member("plan").member("sizing").report(Messages.SIZING_TWICE, "");
+        }
         boolean ground = model.getGround() != null;
         if (ground && model.getPlan().getGround() != null) {
             root.member("ground").report(Messages.SITE_TWICE, "", "ground");

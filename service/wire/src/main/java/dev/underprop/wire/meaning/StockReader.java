@@ -29,11 +29,19 @@ final class StockReader {
     }
 
     void read(List<StockPad> stock, Spot at) {
+        read(stock, at, true);
+    }
+
+    /** The pads of a plan, which stand by themselves. */
+    void readPads(List<StockPad> stock, Spot at) {
+        read(stock, at, false);
+    }
+
+    private void read(List<StockPad> stock, Spot at, boolean wrapped) {
         NameTable<Pad> names = new NameTable<>("pad");
-        boolean inStock = at.pointer().equals("/stock");
         for (int i = 0; i < stock.size(); i++) {
             Spot spot = at.element(i);
-            Spot pad = inStock ? spot.member("pad") : spot;
+            Spot pad = wrapped ? spot.member("pad") : spot;
             names.add(stock.get(i).getPad().getName(), stock.get(i).getPad(), pad.member("name"));
             read(stock.get(i), spot, pad);
         }
