@@ -25,6 +25,6 @@ final class PadsPlaced {
                 }
             }
         }
-        return PadOverlap.judge(new Placed(post, own.y()), others);
+        return PadOverlap.judge(new Placed(post, own.y()), others, plan.ground());
     }
 }

@@ -89,7 +89,8 @@ public final class PadChecks {
 
     /** Other pads. */
     public CheckResult overlap(Standing on, List<PadOverlap.Placed> others) {
-        return result(CheckId.PAD_OVERLAP, on, PadOverlap.judge(on.placed(), others), PadOverlap.citation());
+        return result(
+                CheckId.PAD_OVERLAP, on, PadOverlap.judge(on.placed(), others, site.ground), PadOverlap.citation());
     }
 
     /** All of them, in table order. */

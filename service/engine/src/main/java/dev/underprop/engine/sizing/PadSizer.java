@@ -51,11 +51,12 @@ public final class PadSizer {
                     open,
                     List.of(new LeastChange(task, judges, post).find(trials.all())));
         }
+        Step step = new Step(trials.all());
         List<Proposal> proposals = new ArrayList<>();
-        proposals.add(proposal(choice.trial(p), choice.checks(p), trials));
+        proposals.add(proposal(choice.trial(p), choice.checks(p), step));
         for (Trial trial : trials.front()) {
             if (trial != choice.trial(p)) {
-                proposals.add(proposal(trial, choice.checks(p, trial), trials));
+                proposals.add(proposal(trial, choice.checks(p, trial), step));
             }
         }
         return new PostSizing(
@@ -85,12 +86,8 @@ public final class PadSizer {
         return trials.all().stream().allMatch(t -> t.checks().get(0).finding() instanceof CheckResult.Refused);
     }
 
-    private static Proposal proposal(Trial trial, List<CheckResult> checks, Trials trials) {
-        return new Proposal(
-                trial,
-                checks,
-                Step.from(trial, trials.all(), -1).stream().toList(),
-                Step.from(trial, trials.all(), 1).stream().toList());
+    private static Proposal proposal(Trial trial, List<CheckResult> checks, Step step) {
+        return new Proposal(trial, checks, step.from(trial, -1), step.from(trial, 1));
     }
 
     private static State state(List<CheckResult> checks) {

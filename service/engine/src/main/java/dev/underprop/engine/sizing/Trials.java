@@ -33,13 +33,16 @@ final class Trials {
         return all.stream().filter(t -> t.outcome() == Outcome.OPEN).toList();
     }
 
-    /** Those that no other one betters in area, weight and, where all have one, price; best first. */
+    /**
+     * Those that no other one betters in area, weight and, where all have one, price; best first. What betters one stands before
+     * it in any objective, so that those kept so far are enough to compare with.
+     */
     List<Trial> front() {
         boolean priced =
                 passing.stream().noneMatch(t -> Double.isNaN(t.candidate().price()));
         List<Trial> front = new ArrayList<>();
         for (Trial one : passing) {
-            if (passing.stream().noneMatch(other -> betters(other.candidate(), one.candidate(), priced))) {
+            if (front.stream().noneMatch(other -> betters(other.candidate(), one.candidate(), priced))) {
                 front.add(one);
             }
         }

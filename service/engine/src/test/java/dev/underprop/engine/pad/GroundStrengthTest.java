@@ -8,9 +8,11 @@ import static dev.underprop.engine.pad.Under.refusal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Pad;
+import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.soil.BearingMethod;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -125,6 +127,23 @@ class GroundStrengthTest {
                                 new Ground.Given(200_000, "report", Ground.Condition.ORGANIC), 1, 20_000, "report"),
                         1)))
                 .contains("peat");
+    }
+
+    /** Two pads of 0.6 m side by side 1.5 m apart spread to 1.6 m at a depth of 1 m, and to 1.4 m at 0.8 m. */
+    @Test
+    void twoPadsOnOneWeakerLayerAreNotChecked() {
+        Ground top = new Ground.Given(200_000, "report", Ground.Condition.UNDISTURBED);
+        PadOverlap.Placed here = new PadOverlap.Placed(Under.post(PAD), 0);
+        PadOverlap.Placed beside = new PadOverlap.Placed(Under.post(1.5, new Post.NoType(), PAD), 0);
+
+        assertThat(reason(PadOverlap.judge(here, List.of(beside), new Ground.Layered(top, 1, 30_000, "report"))))
+                .contains("the same part of the weaker layer");
+        assertThat(((CheckResult.Condition)
+                                PadOverlap.judge(here, List.of(beside), new Ground.Layered(top, 0.8, 30_000, "report")))
+                        .met())
+                .isTrue();
+        assertThat(((CheckResult.Condition) PadOverlap.judge(here, List.of(beside), top)).met())
+                .isTrue();
     }
 
     /** Sides 0.5 x 50 kPa x 2 m x 0.2 m / 0.24 m2 = 41.67 kPa, a third of it on top of 30 kPa: 43.89 kPa. */

@@ -74,7 +74,8 @@ final class SizingWords {
         if (!post.proposals().isEmpty()) {
             return proposed(post, post.proposals().get(0));
         }
-        if (post.state() == State.INCOMPLETE) {
+        boolean groundless = post.shortfall().stream().anyMatch(NoGround.class::isInstance);
+        if (post.state() == State.INCOMPLETE && !groundless) {
             return "Of " + counted(post.tried()) + " none is known to pass. "
                     + post.open().size() + " or more fail nothing, and something about each is not known.";
         }
