@@ -76,8 +76,9 @@ final class SizingWords {
         }
         boolean groundless = post.shortfall().stream().anyMatch(NoGround.class::isInstance);
         if (post.state() == State.INCOMPLETE && !groundless) {
-            return "Of " + counted(post.tried()) + " none is known to pass. "
-                    + post.open().size() + " or more fail nothing, and something about each is not known.";
+            return "Of " + counted(post.tried()) + " none is known to pass; " + post.undecided()
+                    + (post.undecided() == 1 ? " fails" : " fail")
+                    + " nothing, and something about each is not known. The best of each kind is told.";
         }
         return post.shortfall().stream()
                 .map(s -> reason(post, s) + " " + change(s))

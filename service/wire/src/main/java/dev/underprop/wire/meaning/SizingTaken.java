@@ -33,6 +33,11 @@ final class SizingTaken {
                 + (limits.plumb().stated()
                         ? ", if that is more."
                         : " by 1.5 degrees, if that is more (BS 5975 practice for props; from memory)."));
+        if (model.getBasePlate() == null && model.getLoads().stream().anyMatch(post -> post.getBasePlate() == null)) {
+            list.add(
+                    "No base plate is given for some post (basePlate), so that what bends or presses under one is not checked"
+                            + " there.");
+        }
         boolean apart = model.getLoads().stream().anyMatch(post -> post.getService() == null);
         if (apart) {
             list.add(
