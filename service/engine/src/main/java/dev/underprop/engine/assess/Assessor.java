@@ -19,13 +19,26 @@ public final class Assessor {
 
     private Assessor() {}
 
-    /** Assesses one plan. */
+    /** Assesses one plan, without calculation records. */
     public static Assessment assess(JobPlan plan) {
-        return assess(new Structure(plan), Integer.MAX_VALUE);
+        return assess(plan, false);
+    }
+
+    /**
+     * Assesses one plan.
+     *
+     * @param working whether every check carries its calculation record
+     */
+    public static Assessment assess(JobPlan plan, boolean working) {
+        return assess(new Structure(plan), Integer.MAX_VALUE, working);
     }
 
     /** The same with the first so many live load patterns alone: what more of them add can be told by comparison. */
     static Assessment assess(Structure structure, int mostPatterns) {
+        return assess(structure, mostPatterns, false);
+    }
+
+    private static Assessment assess(Structure structure, int mostPatterns, boolean working) {
         JobPlan plan = structure.plan();
         Combinations combinations = Combinations.of(structure.model());
         List<SituationResult> situations = new ArrayList<>();
@@ -38,7 +51,7 @@ public final class Assessor {
             seats = situations.isEmpty() ? seats : seats.next(situation);
             SituationRun run = new SituationRun(structure, situation, combinations, seats, mostPatterns);
             run.run();
-            situations.add(new SituationJudge(run, before).judge());
+            situations.add(new SituationJudge(run, before, working).judge());
             before = situation;
             patterns = Math.max(patterns, run.patternCount());
             settings = Math.max(settings, run.occurrences().settings());

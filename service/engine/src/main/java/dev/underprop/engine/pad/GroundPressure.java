@@ -3,9 +3,11 @@ package dev.underprop.engine.pad;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.standard.Citation;
+import dev.underprop.engine.standard.Dimension;
 
 /** A pressure against what the ground is allowed to take. Every check that presses on the ground asks here. */
 public final class GroundPressure {
@@ -17,15 +19,61 @@ public final class GroundPressure {
 
     private GroundPressure() {}
 
+    /** Tells a pad and its load (N), in units of the ground. */
+    public static void tell(Pad pad, Pad.Known weight, double load, Working working) {
+        working.onSite();
+        working.analysis("P", "greatest load of the post", Dimension.FORCE, load);
+        working.plan("B", "pad along the beam", Dimension.LENGTH, pad.along());
+        working.plan("L", "pad across the beam", Dimension.LENGTH, pad.across());
+        working.plan("t", "thickness of the pad", Dimension.LENGTH, pad.thickness());
+        working.step("A", "area", Dimension.AREA, pad.area(), "B × L");
+        working.plan("γ", "unit weight of the pad", Dimension.PER_VOLUME, weight.unitWeight());
+        if (pad.weightOf(new Pad.Known(0, true)) > 0) {
+            working.plan(
+                    "Ws",
+                    "weight of the steel plate on the mat, at 490 pcf",
+                    Dimension.FORCE,
+                    pad.weightOf(new Pad.Known(0, true)));
+        }
+    }
+
+    /** Formula of the load with the pad's own weight, in the symbols of {@link #tell}. */
+    static String total(Pad pad) {
+        return "P + γ × t × A" + (pad.weightOf(new Pad.Known(0, true)) > 0 ? " + Ws" : "");
+    }
+
+    /** @param pressure on the ground (Pa), not negative */
+    static Finding judge(Ground ground, Pad pad, double pressure) {
+        return judge(ground, pad, pressure, "q", Working.OFF);
+    }
+
     /**
      * Judges the ground under a pad, and what weaker layer may lie below.
      *
      * @param pad on it
      * @param pressure on the ground (Pa), not negative
+     * @param symbol of it in the record
      */
-    public static Finding judge(Ground ground, Pad pad, double pressure) {
+    public static Finding judge(Ground ground, Pad pad, double pressure, String symbol, Working working) {
         Finding own = alone(ground.top(), pad, pressure);
-        return ground instanceof Ground.Layered layered ? WeakLayer.judge(layered, pad, pressure, own) : own;
+        Finding finding = ground instanceof Ground.Layered layered ? WeakLayer.judge(layered, pad, pressure, own) : own;
+        if (!(finding instanceof CheckResult.Judged judged)) {
+            return working.compared(symbol, "", finding);
+        }
+        if (!finding.equals(own)) {
+            working.analysis("qs", "pressure that governs with the weaker layer", Dimension.STRESS, judged.demand());
+            working.plan("qa", "what is allowed there", Dimension.STRESS, judged.capacity());
+            return working.compared("qs", "qa", finding);
+        }
+        if (ground.top() instanceof Ground.Given) {
+            working.plan("qa", "allowable pressure, given for the site", Dimension.STRESS, judged.capacity());
+        } else {
+            String what = ground.top() instanceof Ground.Strength
+                    ? "ultimate pressure over the factor of safety"
+                    : "allowable pressure of its class";
+            working.rule("qa", what, Dimension.STRESS, judged.capacity(), citation(ground), "");
+        }
+        return working.compared(symbol, "qa", finding);
     }
 
     private static Finding alone(Ground ground, Pad pad, double pressure) {

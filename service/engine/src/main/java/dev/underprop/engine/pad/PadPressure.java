@@ -2,18 +2,25 @@ package dev.underprop.engine.pad;
 
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.standard.Citation;
+import dev.underprop.engine.standard.Dimension;
 
 /** Contact pressure of a pad, its own weight included, against the allowable bearing pressure of the ground. */
 public final class PadPressure {
 
     private PadPressure() {}
 
-    /** @param load on the pad from the post (N) */
+    /** As {@link #judge(Post, Ground, double, Working)}, without a record. */
     public static Finding judge(Post post, Ground ground, double load) {
+        return judge(post, ground, load, Working.OFF);
+    }
+
+    /** @param load on the pad from the post (N) */
+    public static Finding judge(Post post, Ground ground, double load, Working working) {
         if (!(post.footing() instanceof Pad pad)) {
             return new CheckResult.NotChecked("no pad is named under this post (declare: pad)");
         }
@@ -21,7 +28,14 @@ public final class PadPressure {
             return new CheckResult.NotChecked(
                     "the unit weight of pad " + pad.name() + " is not given (declare: unitWeight)");
         }
-        return GroundPressure.judge(ground, pad, (load + pad.weightOf(weight)) / pad.area());
+        GroundPressure.tell(pad, weight, load, working);
+        double pressure = working.step(
+                "q",
+                "pressure, the pad's weight included",
+                Dimension.STRESS,
+                (load + pad.weightOf(weight)) / pad.area(),
+                "( " + GroundPressure.total(pad) + " ) / A");
+        return GroundPressure.judge(ground, pad, pressure, "q", working);
     }
 
     /** Where the allowable pressure stands. */

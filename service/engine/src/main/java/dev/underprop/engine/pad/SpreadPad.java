@@ -4,11 +4,13 @@ import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.CheckResult.Judged;
 import dev.underprop.engine.check.Measure;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.clause.aisc360_16.SectionF11;
 import dev.underprop.engine.clause.aisc360_16.SectionJ7;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.PostType.Plate;
 import dev.underprop.engine.standard.Citation;
+import dev.underprop.engine.standard.Dimension;
 
 /**
  * A steel plate between a base plate and the timber of a mat: it bends where it stands out under the base plate, and presses
@@ -67,11 +69,19 @@ final class SpreadPad {
     }
 
     /** The base plate on the steel plate; where its own steel is not stated, that of the steel plate counts for both. */
-    static Finding pressed(Plate base, Pad.SpreadPlate steel, double load) {
+    static Finding pressed(Plate base, Pad.SpreadPlate steel, double load, Working working) {
         double weaker = Double.isNaN(base.yield()) ? steel.yield() : Math.min(base.yield(), steel.yield());
-        return new Judged(
-                Measure.STRESS,
-                load / (base.along() * base.across()),
-                SectionJ7.contact(weaker).value());
+        double pressure = load / (base.along() * base.across());
+        double allowed = SectionJ7.contact(weaker).value();
+        working.analysis("fp", "pressure of the base plate on the steel plate", Dimension.STRESS, pressure);
+        working.rule("Fp", "steel on steel", Dimension.STRESS, allowed, PRESSED, "");
+        return working.compared("fp", "Fp", new Judged(Measure.STRESS, pressure, allowed));
+    }
+
+    /** Its worst stress, as told: of the steel in bending, or of the timber across the grain. */
+    static Judged told(Judged steel, Working working) {
+        working.analysis("fs", "worst stress of the steel plate or under it", Dimension.STRESS, steel.demand());
+        working.plan("Fs", "what is allowed there", Dimension.STRESS, steel.capacity());
+        return Worst.compared(working, "fs", "Fs", steel);
     }
 }

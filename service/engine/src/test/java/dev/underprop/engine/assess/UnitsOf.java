@@ -14,10 +14,11 @@ final class UnitsOf {
 
     static double si(String unit) {
         return switch (unit) {
-            case "1", "m" -> 1;
+            case "1" -> 1;
             case "in" -> INCH;
             case "ft" -> FOOT;
             case "mm" -> 1e-3;
+            case "m" -> 1;
             case "in2" -> INCH * INCH;
             case "mm2" -> 1e-6;
             case "in3" -> INCH * INCH * INCH;
@@ -25,13 +26,20 @@ final class UnitsOf {
             case "mm4" -> 1e-12;
             case "lbf" -> POUND;
             case "kip" -> 1000 * POUND;
+            case "N" -> 1;
             case "kN" -> 1e3;
             case "lbf/in" -> POUND / INCH;
             case "lbf/ft" -> PLF;
             case "lbf.in" -> POUND * INCH;
             case "lbf.ft" -> POUND * FOOT;
+            case "kip.ft" -> 1000 * POUND * FOOT;
+            case "N.m" -> 1;
+            case "kN.m" -> 1e3;
             case "lbf.in2" -> POUND * INCH * INCH;
+            case "mm3" -> 1e-9;
             case "psi" -> PSI;
+            case "ksi" -> 1000 * PSI;
+            case "MPa" -> 1e6;
             case "psf" -> PSF;
             case "ksf" -> 1000 * PSF;
             case "kPa", "kN/m" -> 1e3;

@@ -28,7 +28,7 @@ public final class SizingWriter {
     public SizingWriter(SizingQuestion question) {
         this.question = question;
         this.figures = new Figures(question.units());
-        this.checks = new CheckWriter(figures, question.full());
+        this.checks = new CheckWriter(figures, question.full(), false);
         this.words = new SizingWords(figures);
     }
 

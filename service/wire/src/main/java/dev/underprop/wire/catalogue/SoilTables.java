@@ -12,11 +12,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Published tables of allowable pressures other than that of the IBC, each by itself. Of a range the least counts. */
+/** Published tables of allowable pressures other than that of the IBC, each by itself. Of a range the least counts. Fill is not looked up. */
 public final class SoilTables {
 
-    private static final List<Row> ROWS =
-            EntryTable.read("soils.csv").stream().map(SoilTables::row).toList();
+    private static final List<Row> ROWS = EntryTable.read("soils.csv").stream()
+            .map(SoilTables::row)
+            .filter(row -> !row.name().contains("fill"))
+            .toList();
 
     private SoilTables() {}
 

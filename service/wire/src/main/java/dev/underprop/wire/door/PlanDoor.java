@@ -5,6 +5,7 @@ import dev.underprop.api.model.JobPlan;
 import dev.underprop.api.model.LayoutAnalysis;
 import dev.underprop.api.model.PadSizing;
 import dev.underprop.api.model.PlanCheck;
+import dev.underprop.engine.assess.Assessment;
 import dev.underprop.engine.assess.Assessor;
 import dev.underprop.wire.answer.AnswerWriter;
 import dev.underprop.wire.answer.Question;
@@ -88,9 +89,10 @@ public final class PlanDoor {
                 catalogue.digest(),
                 understood.assumptions(),
                 options.units(),
-                options.detail() == AnswerOptions.Detail.FULL);
-        return new Answer.Judged<>(
-                wanted.from(new AnswerWriter(question, Assessor.assess(understood.plan())), understood, tree));
+                options.detail() == AnswerOptions.Detail.FULL,
+                options.working());
+        Assessment assessment = Assessor.assess(understood.plan(), options.working());
+        return new Answer.Judged<>(wanted.from(new AnswerWriter(question, assessment), understood, tree));
     }
 
     static <T> Answer<T> faulty(List<Fault> faults, byte[] text, Format format) {
