@@ -39,6 +39,7 @@ class ContractTest {
                         "analyseLayout",
                         "checkPlan",
                         "checkPlans",
+                        "sizePads",
                         "listChecks",
                         "explainCheck",
                         "listCatalogue",

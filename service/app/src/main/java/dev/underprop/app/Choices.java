@@ -23,6 +23,18 @@ final class Choices {
         }
     }
 
+    /** Reads how much an answer tells. */
+    static final class Details implements ITypeConverter<Detail> {
+        @Override
+        public Detail convert(String value) {
+            return switch (value) {
+                case "compact" -> Detail.COMPACT;
+                case "full" -> Detail.FULL;
+                default -> throw new TypeConversionException("use compact or full, not " + value);
+            };
+        }
+    }
+
     /** How much records tell. */
     enum RecordDetail {
         BRIEF(Detail.COMPACT),

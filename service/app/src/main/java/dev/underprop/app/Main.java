@@ -28,6 +28,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             ServeCommand.class,
             CheckCommand.class,
+            PadsCommand.class,
             ExplainCommand.class,
             CatalogueCommand.class,
             HealthCommand.class

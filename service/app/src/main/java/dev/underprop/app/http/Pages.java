@@ -27,7 +27,7 @@ final class Pages {
             Contract: /openapi.yaml, in a browser /docs
             Checks:   /v1/checks
             Look up:  /v1/catalogue
-            Ask:      POST /v1/plan-checks, POST /v1/layout-analyses
+            Ask:      POST /v1/plan-checks, POST /v1/layout-analyses, POST /v1/pad-sizings
             Health:   /health/live, /health/ready
             """;
 

@@ -29,20 +29,28 @@ final class Plans {
         answer(context, door::check);
     }
 
+    void sizePads(Context context) {
+        answer(context, "request", door::sizePads);
+    }
+
     private interface Question<T> {
         Answer<T> ask(byte[] text, Format format, AnswerOptions options);
     }
 
     private <T> void answer(Context context, Question<T> question) {
+        answer(context, "plan", question);
+    }
+
+    private <T> void answer(Context context, String subject, Question<T> question) {
         Negotiation.accept(context, Replies.JSON);
         AnswerOptions options = Query.options(context);
         Format format = Negotiation.format(context);
         readiness.check();
         byte[] text = body.read(context);
-        Replies.json(context, judged(workbench.run(() -> question.ask(text, format, options))));
+        Replies.json(context, judged(subject, workbench.run(() -> question.ask(text, format, options))));
     }
 
-    private static <T> T judged(Answer<T> answer) {
+    private static <T> T judged(String subject, Answer<T> answer) {
         if (answer instanceof Answer.Judged<T> judged) {
             return judged.model();
         }
@@ -50,7 +58,7 @@ final class Plans {
             throw Refused.because(ProblemKind.UNREADABLE, "body", unreadable.faults());
         }
         if (answer instanceof Answer.Faulty<T> faulty) {
-            throw Refused.because(ProblemKind.FAULTY, "plan", faulty.faults());
+            throw Refused.because(ProblemKind.FAULTY, subject, faulty.faults());
         }
         throw new IllegalStateException("Unknown kind of answer");
     }

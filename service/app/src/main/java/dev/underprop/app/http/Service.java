@@ -81,11 +81,6 @@ public final class Service implements AutoCloseable {
         workbench.close();
     }
 
-    /** Requests that have begun and not ended. */
-    long requests() {
-        return ((GracefulHandler) javalin.jettyServer().server().getHandler()).getCurrentRequestCount();
-    }
-
     InternalRouter router() {
         return javalin.unsafe.internalRouter;
     }

@@ -5,6 +5,7 @@ import dev.underprop.api.model.CheckResult;
 import dev.underprop.api.model.CheckVerdict;
 import dev.underprop.api.model.HandCheck;
 import dev.underprop.api.model.NotCheckedItem;
+import dev.underprop.api.model.PadSizing;
 import dev.underprop.api.model.PlanCheck;
 import dev.underprop.api.model.PlanVerdict;
 import dev.underprop.api.model.Severity;
@@ -15,6 +16,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** A judged plan in words: the verdict, what was not checked, the dangers, the worst checks, what is worth knowing, what was taken. */
 final class PlanText {
@@ -41,6 +43,7 @@ final class PlanText {
         working(out, result.getChecks());
         section(out, "Worth knowing", told(result.getAdvisories(), Severity.INFO));
         section(out, "Taken, since the plan does not say", result.getAssumptions());
+        pads(out, result.getSizing());
         return out.toString();
     }
 
@@ -51,6 +54,16 @@ final class PlanText {
         return verdict(verdict)
                 + Lines.wrapped(" ".repeat(COLUMN), COLUMN, words)
                         .substring(verdict.getValue().length());
+    }
+
+    /** What the plan asks of pads, in short; the command pads tells it in whole. */
+    private void pads(StringBuilder out, @Nullable PadSizing sizing) {
+        if (sizing != null) {
+            List<String> lines = new ArrayList<>();
+            lines.add(sizing.getHeadline());
+            sizing.getPosts().forEach(post -> lines.add(post.getPost() + ": " + post.getMessage()));
+            section(out, "Pads asked for: " + sizing.getState().getValue(), lines);
+        }
     }
 
     private String heading(Outcome.Judged judged) {

@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 final class ExampleTable {
     private static final String ANALYSES = "/v1/layout-analyses";
     private static final String CHECKS = "/v1/plan-checks";
+    private static final String SIZINGS = "/v1/pad-sizings";
     private static final String CATALOGUE = "/v1/catalogue";
     private static final String BATCHES = "/v1/plan-check-batches";
     private static final String LINES = "application/x-ndjson";
@@ -39,6 +40,9 @@ final class ExampleTable {
                 post("planCheckUnstable", "checkPlan", 200, CHECKS, YAML, sillOut),
                 post("planCheckWorking", "checkPlan", 200, CHECKS + "?working=true", YAML, overloaded),
                 post("planCheckRecords", "checkPlans", 200, BATCHES, LINES, contract.plan("planLines")),
+                post("padSizingFound", "sizePads", 200, SIZINGS, YAML, contract.plan("sizingLoads")),
+                post("padSizingNone", "sizePads", 200, SIZINGS, YAML, contract.plan("sizingPeat")),
+                post("padSizingOfPlan", "sizePads", 200, SIZINGS, YAML, contract.plan("sizingPlan")),
                 get("checkList", "listChecks", 200, "/v1/checks"),
                 get("checkPage", "explainCheck", 200, "/v1/checks/beam-bending"),
                 get("catalogueIndex", "listCatalogue", 200, CATALOGUE),

@@ -5,8 +5,11 @@ import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
 import dev.underprop.engine.check.Working;
+import dev.underprop.engine.pad.BasePlateJudge;
 import dev.underprop.engine.pad.PadEccentricity;
 import dev.underprop.engine.pad.PadLoad;
+import dev.underprop.engine.pad.PadOverlap;
+import dev.underprop.engine.pad.PadPressure;
 import dev.underprop.engine.pad.PadSettlement;
 import dev.underprop.engine.pad.PadStrength;
 import dev.underprop.engine.plan.Bearing;
@@ -17,7 +20,6 @@ import dev.underprop.engine.plan.Intake;
 import dev.underprop.engine.plan.Joist;
 import dev.underprop.engine.plan.Lateral;
 import dev.underprop.engine.plan.Member;
-import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.PostType;
 import dev.underprop.engine.plan.Restraint;
@@ -33,9 +35,6 @@ final class ContactJudge {
 
     private static final Citation BEARING = AcrossGrain.RULE;
     private static final Citation STATICS = Citation.remembered("common practice, no source", "", "contacts only push");
-
-    private static final Citation STATICS_OF_PADS =
-            Citation.remembered("common practice, no source", "", "ground under two pads is counted once");
 
     /** A joist that rises by less than this is still where it was (m). */
     private static final double RISE = 1e-5;
@@ -231,8 +230,8 @@ final class ContactJudge {
         add(
                 CheckId.PAD_OVERLAP,
                 c,
-                PadOverlap.judge(run.plan(), head),
-                STATICS_OF_PADS,
+                PadsPlaced.judge(run.plan(), head),
+                PadOverlap.citation(),
                 run.met().greatest());
         judgeHead(c, shore, post, load);
         Working sideways = working();
@@ -242,7 +241,7 @@ final class ContactJudge {
         add(
                 CheckId.BASE_PLATE_BEARING,
                 c,
-                BasePlateJudge.judge(post, material(post), load, factored(c), base),
+                BasePlateJudge.judge(post, BasePlateJudge.material(post), load, factored(c), base),
                 BasePlateJudge.rule(post),
                 BasePlateJudge.factored(post) ? run.met().factored() : run.met().greatest(),
                 base);
@@ -268,7 +267,7 @@ final class ContactJudge {
 
     private void judgeGround(int c, Post post, double load) {
         Working working = working();
-        Finding finding = PadJudge.judge(post, run.plan().ground(), load, working);
+        Finding finding = PadPressure.judge(post, run.plan().ground(), load, working);
         add(CheckId.PAD_SOIL_BEARING, c, finding, padCitation(), run.met().greatest(), working);
     }
 
@@ -303,20 +302,16 @@ final class ContactJudge {
     }
 
     private Citation padCitation() {
-        return PadJudge.citation(run.plan().ground());
-    }
-
-    private static BasePlateJudge.Material material(Post post) {
-        if (!(post.footing() instanceof Pad pad)) {
-            return BasePlateJudge.Material.UNSTATED;
-        }
-        return new BasePlateJudge.Material(pad.make().strength(), PadStrength.acrossGrain(post));
+        return PadPressure.citation(run.plan().ground());
     }
 
     private void judgePad(int c, ContactPlace.OnPost head, double load) {
         Post post = run.plan().shores().get(head.shore()).posts().get(head.post());
         Ground ground = run.plan().ground();
-        PadLoad demand = new PadLoad(load, factored(c), lean());
+        PadLoad demand = new PadLoad(
+                load,
+                factored(c),
+                PadLoad.lean(run.plan().circumstances().limits().plumb()));
         Working strong = working();
         add(
                 CheckId.PAD_STRENGTH,
@@ -374,12 +369,6 @@ final class ContactJudge {
     private double factored(int c) {
         Peaks factored = run.met().factored();
         return factored.met(c) ? Math.max(0, factored.value(c)) : Double.NaN;
-    }
-
-    /** What a post pushes sideways on its pad over its load; known sideways forces go into what holds the floor. */
-    private double lean() {
-        double plumb = run.plan().circumstances().limits().plumb().lean();
-        return Math.max(SidewaysJudge.NOTIONAL, StrictMath.tan(plumb));
     }
 
     private Finding headStress(int c, Shore shore, Post post, Working working) {

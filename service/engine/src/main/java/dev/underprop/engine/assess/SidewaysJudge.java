@@ -4,6 +4,7 @@ import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
 import dev.underprop.engine.check.Working;
+import dev.underprop.engine.pad.PadLoad;
 import dev.underprop.engine.plan.LagScrews;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
@@ -31,7 +32,7 @@ final class SidewaysJudge {
     private static final Citation OVER = Citation.remembered("EN 12812", "2008", "friction over 1.5");
 
     /** Part of the load that stands for what is not foreseen. */
-    static final double NOTIONAL = 0.025;
+    static final double NOTIONAL = PadLoad.NOTIONAL;
 
     /** Friction is divided by it: EN 12812, from memory. */
     private static final double SAFETY = 1.5;

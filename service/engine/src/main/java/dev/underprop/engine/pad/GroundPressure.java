@@ -28,36 +28,60 @@ public final class GroundPressure {
         working.plan("t", "thickness of the pad", Dimension.LENGTH, pad.thickness());
         working.step("A", "area", Dimension.AREA, pad.area(), "B × L");
         working.plan("γ", "unit weight of the pad", Dimension.PER_VOLUME, weight.unitWeight());
+        if (pad.weightOf(new Pad.Known(0, true)) > 0) {
+            working.plan(
+                    "Ws",
+                    "weight of the steel plate on the mat, at 490 pcf",
+                    Dimension.FORCE,
+                    pad.weightOf(new Pad.Known(0, true)));
+        }
+    }
+
+    /** Formula of the load with the pad's own weight, in the symbols of {@link #tell}. */
+    static String total(Pad pad) {
+        return "P + γ × t × A" + (pad.weightOf(new Pad.Known(0, true)) > 0 ? " + Ws" : "");
     }
 
     /** @param pressure on the ground (Pa), not negative */
-    static Finding judge(Ground ground, double pressure) {
-        return judge(ground, pressure, "q", Working.OFF);
+    static Finding judge(Ground ground, Pad pad, double pressure) {
+        return judge(ground, pad, pressure, "q", Working.OFF);
     }
 
     /**
-     * Judges a pressure.
+     * Judges the ground under a pad, and what weaker layer may lie below.
      *
+     * @param pad on it
      * @param pressure on the ground (Pa), not negative
      * @param symbol of it in the record
      */
-    public static Finding judge(Ground ground, double pressure, String symbol, Working working) {
-        Finding finding = finding(ground, pressure);
+    public static Finding judge(Ground ground, Pad pad, double pressure, String symbol, Working working) {
+        Finding own = alone(ground.top(), pad, pressure);
+        Finding finding = ground instanceof Ground.Layered layered ? WeakLayer.judge(layered, pad, pressure, own) : own;
         if (!(finding instanceof CheckResult.Judged judged)) {
             return working.compared(symbol, "", finding);
         }
-        if (ground instanceof Ground.Presumptive) {
-            working.rule(
-                    "qa", "allowable pressure of its class", Dimension.STRESS, judged.capacity(), citation(ground), "");
-        } else {
+        if (!finding.equals(own)) {
+            working.analysis("qs", "pressure that governs with the weaker layer", Dimension.STRESS, judged.demand());
+            working.plan("qa", "what is allowed there", Dimension.STRESS, judged.capacity());
+            return working.compared("qs", "qa", finding);
+        }
+        if (ground.top() instanceof Ground.Given) {
             working.plan("qa", "allowable pressure, given for the site", Dimension.STRESS, judged.capacity());
+        } else {
+            String what = ground.top() instanceof Ground.Strength
+                    ? "ultimate pressure over the factor of safety"
+                    : "allowable pressure of its class";
+            working.rule("qa", what, Dimension.STRESS, judged.capacity(), citation(ground), "");
         }
         return working.compared(symbol, "qa", finding);
     }
 
-    private static Finding finding(Ground ground, double pressure) {
+    private static Finding alone(Ground ground, Pad pad, double pressure) {
         if (ground instanceof Ground.Given given) {
             return judge(given, pressure);
+        }
+        if (ground instanceof Ground.Strength strength) {
+            return GroundStrength.judge(strength, pad, pressure);
         }
         return ground instanceof Ground.Presumptive presumptive
                 ? judge(presumptive, pressure)
@@ -102,6 +126,9 @@ public final class GroundPressure {
 
     /** Where the allowable pressure stands. */
     public static Citation citation(Ground ground) {
-        return ground instanceof Ground.Presumptive presumptive ? presumptive.citation() : GIVEN;
+        if (ground.top() instanceof Ground.Strength strength) {
+            return strength.method().citation();
+        }
+        return ground.top() instanceof Ground.Presumptive presumptive ? presumptive.citation() : GIVEN;
     }
 }

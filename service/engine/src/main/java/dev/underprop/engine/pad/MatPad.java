@@ -20,7 +20,7 @@ import java.util.function.Function;
 /**
  * A timber mat by NDS 2018: sleepers and bearers in bending and shear, both pressed where they cross. All timber is taken as wet
  * and as loaded for ever, and shear is taken at the face of what presses; the flat use factor, which helps, is left out. The
- * pressure of the worst corner is taken under the whole mat.
+ * pressure of the worst corner is taken under the whole mat. A steel plate on the timber is judged with it.
  */
 final class MatPad {
 
@@ -53,8 +53,14 @@ final class MatPad {
                 Math.min(mat.timber().ply().breadth(), mat.timber().ply().depth());
         this.length = mat.alongX() ? pad.along() : pad.across();
         this.breadth = mat.alongX() ? pad.across() : pad.along();
-        this.seat = mat.alongX() ? base.along() : base.across();
-        this.over = mat.alongX() ? base.across() : base.along();
+        Plate on = on(mat, base);
+        this.seat = mat.alongX() ? on.along() : on.across();
+        this.over = mat.alongX() ? on.across() : on.along();
+    }
+
+    /** What stands on the timber: a plate laid on it, or the base plate itself. */
+    private static Plate on(Pad.Mat mat, Plate base) {
+        return mat.spread() instanceof Pad.SpreadPlate steel ? new Plate(steel.along(), steel.across()) : base;
     }
 
     /**
@@ -66,6 +72,11 @@ final class MatPad {
         String missing = one.missing();
         if (!missing.isEmpty()) {
             return new CheckResult.NotChecked(missing);
+        }
+        Finding spread =
+                SpreadPad.judge(pad, mat, base, load, off, one.capacity().bearing());
+        if (!(spread instanceof Judged steel)) {
+            return spread;
         }
         working.analysis("P", "greatest load of the post", Dimension.FORCE, load);
         Outcome uneven = OffCentre.factor(pad, off, "e", working);
@@ -79,7 +90,7 @@ final class MatPad {
                 Dimension.FORCE,
                 load * factor.cited().value(),
                 "P × m");
-        return one.judge(worst, working);
+        return one.judge(worst, steel, working);
     }
 
     /**
@@ -139,7 +150,7 @@ final class MatPad {
     }
 
     /** @param load that would press everywhere as hard as the worst corner is pressed (N) */
-    private Finding judge(double load, Working working) {
+    private Finding judge(double load, Judged steel, Working working) {
         double pressure = working.step("q", "pressure", Dimension.STRESS, load / pad.area(), "Pm / ( B × L )");
         working.plan("wt", "width of a timber, laid flat", Dimension.LENGTH, width);
         working.plan("tt", "thickness of a timber", Dimension.LENGTH, thickness);
@@ -173,6 +184,9 @@ final class MatPad {
                     pressure * length);
             ways.addAll(outstanding(top));
             ways.add(w -> crossing(load, w));
+        }
+        if (mat.spread() instanceof Pad.SpreadPlate) {
+            ways.add(w -> SpreadPad.told(steel, w));
         }
         return Worst.told(working, ways);
     }

@@ -41,11 +41,11 @@ public final class PadEccentricity {
                 "Q",
                 "load with the pad's weight",
                 Dimension.FORCE,
-                load.greatest() + weight.unitWeight() * pad.thickness() * pad.area(),
-                "P + γ × t × A");
+                load.greatest() + pad.weightOf(weight),
+                GroundPressure.total(pad));
         double mean = working.step("q", "mean pressure", Dimension.STRESS, total / pad.area(), "Q / A");
-        if (!(GroundPressure.judge(ground, mean) instanceof CheckResult.Judged)) {
-            return GroundPressure.judge(ground, mean, "q", working);
+        if (!(GroundPressure.judge(ground, pad, mean) instanceof CheckResult.Judged)) {
+            return GroundPressure.judge(ground, pad, mean, "q", working);
         }
         double passes = OffCentre.of(pad, centring, post.type(), load.lean(), working);
         double off = load.greatest() > 0 ? passes * load.greatest() / total : 0;
@@ -62,7 +62,7 @@ public final class PadEccentricity {
                 Dimension.STRESS,
                 mean * worst.cited().value(),
                 "q × m");
-        return GroundPressure.judge(ground, corner, "qmax", working);
+        return GroundPressure.judge(ground, pad, corner, "qmax", working);
     }
 
     /** The rule. */

@@ -1,5 +1,7 @@
 package dev.underprop.engine.pad;
 
+import dev.underprop.engine.plan.Limits;
+
 /**
  * What a post brings on its pad.
  *
@@ -13,5 +15,13 @@ public record PadLoad(double greatest, double factored, double lean) {
         if (!(greatest >= 0) || factored < 0 || !(lean >= 0)) {
             throw new IllegalArgumentException("loads of a pad are not negative");
         }
+    }
+
+    /** Least sideways force of a post over its load: BS 5975 practice, from memory. */
+    public static final double NOTIONAL = 0.025;
+
+    /** What a post that leans pushes sideways on its pad over its load; known sideways forces go into what holds the floor. */
+    public static double lean(Limits.Plumb plumb) {
+        return Math.max(NOTIONAL, StrictMath.tan(plumb.lean()));
     }
 }

@@ -51,7 +51,7 @@ public final class PadSettlement {
         if (!(limit instanceof Limits.Settles most)) {
             return new CheckResult.NotChecked("how far pads may settle is not stated (declare: settlement)");
         }
-        Finding bearing = GroundPressure.judge(ground, 0);
+        Finding bearing = GroundPressure.judge(ground, pad, 0);
         if (!(bearing instanceof CheckResult.Judged)) {
             return bearing;
         }
@@ -121,6 +121,6 @@ public final class PadSettlement {
 
     /** The range of the ground. */
     public static Citation citation(Ground ground) {
-        return Subgrade.of(ground).citation();
+        return GroundStiffness.citation(ground);
     }
 }

@@ -47,7 +47,7 @@ final class SlabPad {
             return new CheckResult.NotChecked(
                     "whether the post stands within the slab, at an edge or joint, or in a corner is not stated (declare: stands)");
         }
-        if (!GroundStiffness.known(ground)) {
+        if (!Subgrade.of(ground).known()) {
             return new CheckResult.NotChecked(
                     "how far the ground under the slab gives is not known (declare: subgrade)");
         }

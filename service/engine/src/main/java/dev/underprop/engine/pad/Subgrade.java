@@ -27,7 +27,7 @@ record Subgrade(double soft, double stiff, String name, Citation citation, boole
             Citation source = Citation.remembered(given.source(), "", "subgrade modulus given in the plan");
             return new Subgrade(given.soft(), given.stiff(), "subgrade modulus that the plan gives", source, true);
         }
-        return ground instanceof Ground.Presumptive presumptive
+        return ground.top() instanceof Ground.Presumptive presumptive
                         && ground.givesAs() instanceof Ground.NoSubgrade
                         && presumptive.condition() == Ground.Condition.UNDISTURBED
                 ? Section1806.classNamed(presumptive.soil())

@@ -154,12 +154,41 @@ public record Pad(
      * @param sleepers number, at least 1
      * @param bearers number, 0 where the post stands on the sleepers
      * @param alongX whether the sleepers run in x
+     * @param spread steel plate between the post's base plate and the timber, or none
      */
-    public record Mat(Member timber, int sleepers, int bearers, boolean alongX) implements Make {
+    public record Mat(Member timber, int sleepers, int bearers, boolean alongX, Spread spread) implements Make {
+        /** A mat on whose timber the base plate stands. */
+        public Mat(Member timber, int sleepers, int bearers, boolean alongX) {
+            this(timber, sleepers, bearers, alongX, new NoSpread());
+        }
+
         public Mat {
             if (sleepers < 1 || bearers < 0) {
                 throw new IllegalArgumentException("a mat has at least one sleeper");
             }
+        }
+    }
+
+    /** What lies between a base plate and the timber of a mat. */
+    public sealed interface Spread {}
+
+    /** Nothing. */
+    public record NoSpread() implements Spread {}
+
+    /**
+     * A steel plate in the middle of the mat, the post on its middle. It is no part of the pad's thickness; its weight comes on top.
+     *
+     * @param along x size (m), positive
+     * @param across y size (m), positive
+     * @param thickness (m), positive
+     * @param yield Fy (Pa), positive
+     */
+    public record SpreadPlate(double along, double across, double thickness, double yield) implements Spread {
+        public SpreadPlate {
+            Sense.positive(along, "plate size along");
+            Sense.positive(across, "plate size across");
+            Sense.positive(thickness, "plate thickness");
+            Sense.positive(yield, "yield stress");
         }
     }
 
@@ -206,6 +235,17 @@ public record Pad(
     public boolean holds(PostType.Plate plate) {
         return plate.along() / 2 + statedOffset() <= along / 2 + FIT
                 && plate.across() / 2 + statedOffset() <= across / 2 + FIT;
+    }
+
+    /** Steel, 490 pcf (N/m³): common practice, no source. */
+    private static final double STEEL = 490 * 4.4482216152605 / (0.3048 * 0.3048 * 0.3048);
+
+    /** Its own weight (N), with a steel plate on it. */
+    public double weightOf(Known known) {
+        double plate = make instanceof Mat mat && mat.spread() instanceof SpreadPlate steel
+                ? STEEL * steel.along() * steel.across() * steel.thickness()
+                : 0;
+        return known.unitWeight() * thickness * area() + plate;
     }
 
     /** Area on the ground (m²). */

@@ -9,9 +9,10 @@ import static dev.underprop.engine.assess.Props.refusal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.underprop.engine.assess.BasePlateJudge.Material;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
+import dev.underprop.engine.pad.BasePlateJudge;
+import dev.underprop.engine.pad.BasePlateJudge.Material;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.PostType.Plate;

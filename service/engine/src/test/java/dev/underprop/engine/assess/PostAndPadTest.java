@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
+import dev.underprop.engine.pad.PadPressure;
 import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
@@ -87,7 +88,7 @@ class PostAndPadTest {
     }
 
     private static Finding on(Ground ground, Post.Footing pad) {
-        return PadJudge.judge(post(2, new Post.NoType(), pad), ground, 10_000);
+        return PadPressure.judge(post(2, new Post.NoType(), pad), ground, 10_000);
     }
 
     private static Ground presumptive(Ground.Condition condition, double depth) {

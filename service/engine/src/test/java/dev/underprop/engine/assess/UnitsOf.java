@@ -41,6 +41,8 @@ final class UnitsOf {
             case "ksi" -> 1000 * PSI;
             case "MPa" -> 1e6;
             case "psf" -> PSF;
+            case "ksf" -> 1000 * PSF;
+            case "kPa", "kN/m" -> 1e3;
             case "kN/m3" -> 1e3;
             default -> throw new IllegalArgumentException("no such unit: " + unit);
         };

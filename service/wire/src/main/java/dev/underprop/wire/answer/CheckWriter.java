@@ -57,7 +57,7 @@ final class CheckWriter {
         return List.copyOf(worst.values());
     }
 
-    private dev.underprop.api.model.CheckResult check(CheckResult result) {
+    dev.underprop.api.model.CheckResult check(CheckResult result) {
         dev.underprop.api.model.CheckResult model = new dev.underprop.api.model.CheckResult()
                 .check(result.id().id())
                 .title(result.id().title())
@@ -127,6 +127,22 @@ final class CheckWriter {
                                 .add(check.place()));
             }
         }
+        return items(places);
+    }
+
+    /** Those of some checks that were not made. */
+    List<NotCheckedItem> notChecked(List<CheckResult> checks) {
+        Map<Open, Set<String>> places = new LinkedHashMap<>();
+        for (CheckId id : CheckId.values()) {
+            checks.stream()
+                    .filter(check -> check.id() == id && check.verdict() == Verdict.NOT_CHECKED)
+                    .forEach(check -> places.computeIfAbsent(new Open(id, reason(check)), open -> new LinkedHashSet<>())
+                            .add(check.place()));
+        }
+        return items(places);
+    }
+
+    private List<NotCheckedItem> items(Map<Open, Set<String>> places) {
         List<NotCheckedItem> items = new ArrayList<>();
         places.forEach((open, where) -> addItems(open, List.copyOf(where), items));
         return items;

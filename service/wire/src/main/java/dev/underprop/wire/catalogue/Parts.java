@@ -71,8 +71,7 @@ public final class Parts {
                 new Part(
                         "soils",
                         "Allowable pressures of soils",
-                        "A plan names a class of ibc-1806.2; values of other tables it gives with their source. Never"
-                                + " mix tables.",
+                        "A plan names table and class, the least of a range counts. Never mix tables.",
                         joined(EngineEntries.soils(), EntryTable.read("soils.csv"))),
                 new Part("subgrades", "Moduli of subgrade reaction", TO_READ, EngineEntries.subgrades()),
                 new Part("live-loads", "Live loads of rooms", BY_VALUE, EntryTable.read("live-loads.csv")),

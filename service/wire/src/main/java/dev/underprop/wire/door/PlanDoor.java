@@ -3,6 +3,7 @@ package dev.underprop.wire.door;
 import com.fasterxml.jackson.databind.JsonNode;
 import dev.underprop.api.model.JobPlan;
 import dev.underprop.api.model.LayoutAnalysis;
+import dev.underprop.api.model.PadSizing;
 import dev.underprop.api.model.PlanCheck;
 import dev.underprop.engine.assess.Assessment;
 import dev.underprop.engine.assess.Assessor;
@@ -21,7 +22,6 @@ import dev.underprop.wire.tree.TreeReader;
 import dev.underprop.wire.tree.TreeReading;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Function;
 
 /** Reads a plan, has it judged and words the answer. Holds no state between plans; safe for any number of threads. */
 public final class PlanDoor {
@@ -36,6 +36,7 @@ public final class PlanDoor {
     private final ShapeCheck shapes = new ShapeCheck(models.mapper(), JobPlan.class, Limits.USUAL.faults());
     private final Catalogue catalogue = Catalogue.standard();
     private final PlanReader plans = new PlanReader(catalogue);
+    private final SizingDoor pads = new SizingDoor(trees, models, catalogue);
 
     /** SHA-256 of the tables that are looked up, as answers name it. */
     public String catalogueDigest() {
@@ -44,16 +45,29 @@ public final class PlanDoor {
 
     /** Forces, reactions, deflections, checks and advisories of a layout. */
     public Answer<LayoutAnalysis> analyse(byte[] text, Format format, AnswerOptions options) {
-        return answer(text, format, options, AnswerWriter::analysis);
+        return answer(text, format, options, (writer, plan, tree) -> writer.analysis());
     }
 
     /** All that the plan contains, judged to one verdict. */
     public Answer<PlanCheck> check(byte[] text, Format format, AnswerOptions options) {
-        return answer(text, format, options, AnswerWriter::check);
+        return answer(text, format, options, (writer, plan, tree) -> {
+            PlanCheck check = writer.check();
+            plan.sizing().forEach(asked -> check.sizing(pads.answer(asked, tree, options)));
+            return check;
+        });
+    }
+
+    private interface Wanted<T> {
+        T from(AnswerWriter writer, PlanReading.Understood plan, JsonNode tree);
+    }
+
+    /** Pads for posts. */
+    public Answer<PadSizing> sizePads(byte[] text, Format format, AnswerOptions options) {
+        return pads.size(text, format, options);
     }
 
     /** The four steps of reading, each complete before the next; then the engine, then the words. */
-    private <T> Answer<T> answer(byte[] text, Format format, AnswerOptions options, Function<AnswerWriter, T> wanted) {
+    private <T> Answer<T> answer(byte[] text, Format format, AnswerOptions options, Wanted<T> wanted) {
         TreeReading reading = trees.read(text, format);
         if (reading instanceof TreeReading.Unreadable unreadable) {
             return new Answer.Unreadable<>(unreadable.faults());
@@ -83,10 +97,10 @@ public final class PlanDoor {
                 options.detail() == AnswerOptions.Detail.FULL,
                 options.working());
         Assessment assessment = Assessor.assess(understood.plan(), options.working());
-        return new Answer.Judged<>(wanted.apply(new AnswerWriter(question, assessment)));
+        return new Answer.Judged<>(wanted.from(new AnswerWriter(question, assessment), understood, tree));
     }
 
-    private static <T> Answer<T> faulty(JsonNode tree, List<Fault> faults, byte[] text, Format format) {
+    static <T> Answer<T> faulty(JsonNode tree, List<Fault> faults, byte[] text, Format format) {
         JsonNode id = tree.path("id");
         return new Answer.Faulty<>(
                 id.isTextual() ? id.textValue() : "",

@@ -240,10 +240,45 @@ public enum Messages {
             "Give yieldStress or mat, or rating and ratingSource."),
 
     // Meaning: ground
-    GROUND_TWO_WAYS("The ground is described in two ways.", "Give table and class, or allowable and source."),
+    GROUND_TWO_WAYS(
+            "The ground is described in two ways.",
+            "Give table and class, or allowable and source, or strength: one of the three."),
     GROUND_INCOMPLETE("The ground is described by half: {0} is missing.", "Give {0}; or leave the section out."),
     GROUND_CLASS_UNKNOWN("The table has no class {0}.", "Use one of: {1}."),
-    GROUND_CLASS_UNKNOWN_NEAR("The table has no class {0}.", "Did you mean {1}?");
+    GROUND_CLASS_UNKNOWN_NEAR("The table has no class {0}.", "Did you mean {1}?"),
+    GROUND_WITHOUT_VALUE(
+            "The table gives no value for {0}: it carries no pad by a table.",
+            "Have the ground investigated and give allowable with its source, or dig down to ground that has a class."),
+    GROUND_GIVES_TWO_WAYS("It is said in two ways how far the ground gives.", "Give subgrade or elastic, not both."),
+    SHEAR_UNSTATED(
+            "The strength of the ground is described by half: {0} is missing.",
+            "Give friction with cohesion, or undrained, or penetrometer."),
+    SHEAR_TWO_WAYS(
+            "The strength of the ground is described in two ways.",
+            "Give friction with cohesion, or undrained, or penetrometer: one of the three."),
+    SATURATED_TOO_LIGHT(
+            "Ground below water is said to be no heavier than water.",
+            "Give what it weighs with its water, above 62.4 pcf."),
+
+    // Meaning: pads wanted
+    POSTS_UNSTATED("It is not said which posts want pads.", "Give a plan, or loads."),
+    POSTS_TWO_WAYS("There are a plan and loads.", "Give a plan, or loads, not both."),
+    SIZING_TWICE(
+            "The plan asks for pads itself.", "Take sizing out of the plan here, or have the plan checked as it is."),
+    SITE_TWICE("The plan says it already: {0}.", "Take it out here, or out of the plan."),
+    SITE_FOREIGN("With a plan, {0} belongs into the plan.", "Put it into the plan."),
+    LOADS_EMPTY("The post {0} has no load.", "Give dead and what else it carries, or service."),
+    LOADS_TWO_WAYS(
+            "The load of post {0} is given in parts and as a sum.",
+            "Give dead, live, roofLive and snow, or service and factored."),
+    FACTORED_BELOW_SERVICE("The factored load is less than the other.", "Look at both; factored loads are greater."),
+    STOCK_UNSTATED("There are no pads to try.", "Give stock, or pads in the plan."),
+    PRICE_MISSING(
+            "Pads are to be chosen by cost, and the pad {0} has no price.", "Give its price, or another objective."),
+    GROWTH_INCOMPLETE("The sizes are described by half: {0} is missing.", "Give {0}."),
+    GROWTH_FOREIGN("A pad of this kind does not grow in {0}.", "Take {0} out."),
+    GROWTH_TURNED("The greatest size is less than that of the pad.", "Give one that is at least that of the pad."),
+    STOCK_TOO_LARGE("There are more sizes to try than the limit.", "Take larger steps, or fewer sizes.");
 
     private static final String NEAR = "_NEAR";
 

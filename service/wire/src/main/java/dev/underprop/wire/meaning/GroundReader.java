@@ -1,22 +1,18 @@
 package dev.underprop.wire.meaning;
 
+import dev.underprop.api.model.ElasticGround;
 import dev.underprop.api.model.Ground;
 import dev.underprop.api.model.Subgrade;
-import dev.underprop.engine.clause.ibc2021.Section1806;
 import dev.underprop.engine.plan.Ground.Condition;
-import dev.underprop.engine.standard.Cited;
-import dev.underprop.wire.fault.Fault;
 import dev.underprop.wire.fault.Messages;
-import dev.underprop.wire.fault.Nearest;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /** Reads what the pads stand on: a class of a table, or a value that somebody gives. */
 final class GroundReader {
-
-    private static final String TABLE = "ibc-1806.2";
 
     private static final List<String> CONDITIONS =
             List.of("undisturbed", "fill", "compacted fill", "unprepared fill", "organic", "peat", "unknown");
@@ -34,21 +30,58 @@ final class GroundReader {
         double depth = at.text("foundingDepth", ground.getFoundingDepth()).quantityOr(Range.FOUNDING_DEPTH, Double.NaN);
         Condition condition = condition(at.text("condition", ground.getCondition()));
         double pressure = allowable.quantityOr(Range.SOIL_PRESSURE, Double.NaN);
-        Optional<Section1806.SoilClass> found = soilClass(table, soil);
+        Optional<PresumptiveReader.Value> found = PresumptiveReader.read(table, soil);
         boolean byTable = table.given() || soil.given();
         boolean byValue = allowable.given() || source.given();
-        if (byTable && byValue) {
+        boolean byStrength = ground.getStrength() != null;
+        if (byTable && byValue || byStrength && (byTable || byValue)) {
             at.report(Messages.GROUND_TWO_WAYS, "");
         } else if (byTable) {
             requireBoth(table, soil);
-        } else {
+        } else if (!byStrength) {
             requireBoth(allowable, source);
         }
-        Supplier<dev.underprop.engine.plan.Ground.Subgrade> gives =
+        Supplier<dev.underprop.engine.plan.Ground.Subgrade> gives = gives(ground, at);
+        Supplier<dev.underprop.engine.plan.Ground> strong = GroundStrengthReader.read(
+                ground.getStrength(), at.member("strength"), new GroundStrengthReader.Around(depth, condition, gives));
+        UnaryOperator<dev.underprop.engine.plan.Ground> below =
+                WeakerReader.read(ground.getWeaker(), at.member("weaker"));
+        return () -> {
+            if (byStrength) {
+                return below.apply(strong.get());
+            }
+            return below.apply(
+                    byTable
+                            ? presumptive(found.orElseThrow(), condition, depth, gives.get())
+                            : new dev.underprop.engine.plan.Ground.Given(
+                                    pressure, source.value(), condition, gives.get()));
+        };
+    }
+
+    private static Supplier<dev.underprop.engine.plan.Ground.Subgrade> gives(Ground ground, Spot at) {
+        Supplier<dev.underprop.engine.plan.Ground.Subgrade> modulus =
                 subgrade(ground.getSubgrade(), at.member("subgrade"));
-        return () -> byTable
-                ? presumptive(found.orElseThrow(), condition, depth, gives.get())
-                : new dev.underprop.engine.plan.Ground.Given(pressure, source.value(), condition, gives.get());
+        ElasticGround elastic = ground.getElastic();
+        if (elastic == null) {
+            return modulus;
+        }
+        if (ground.getSubgrade() != null) {
+            at.member("elastic").report(Messages.GROUND_GIVES_TWO_WAYS, "");
+        }
+        return elastic(elastic, at.member("elastic"));
+    }
+
+    private static Supplier<dev.underprop.engine.plan.Ground.Subgrade> elastic(ElasticGround given, Spot at) {
+        double soft = at.text("soft", given.getSoft()).quantity(Range.SOIL_MODULUS);
+        double stiff = at.text("stiff", given.getStiff()).quantity(Range.SOIL_MODULUS);
+        Text source = at.text("source", given.getSource());
+        boolean said = source.said();
+        if (stiff < soft) {
+            at.report(Messages.STIFFNESS_RANGE_TURNED, "");
+        }
+        return () -> said
+                ? new dev.underprop.engine.plan.Ground.Elastic(soft, stiff, given.getPoisson(), source.value())
+                : new dev.underprop.engine.plan.Ground.NoSubgrade();
     }
 
     private static Supplier<dev.underprop.engine.plan.Ground.Subgrade> subgrade(@Nullable Subgrade given, Spot at) {
@@ -68,13 +101,12 @@ final class GroundReader {
     }
 
     private static dev.underprop.engine.plan.Ground presumptive(
-            Section1806.SoilClass soil,
+            PresumptiveReader.Value value,
             Condition condition,
             double depth,
             dev.underprop.engine.plan.Ground.Subgrade gives) {
-        Cited pressure = Section1806.pressure(soil);
         return new dev.underprop.engine.plan.Ground.Presumptive(
-                soil.title(), pressure.value(), pressure.citation(), condition, depth, gives);
+                value.soil(), value.pressure(), value.citation(), condition, depth, gives);
     }
 
     private static void requireBoth(Text one, Text other) {
@@ -83,31 +115,6 @@ final class GroundReader {
                 text.spot().report(Messages.GROUND_INCOMPLETE, "", text.name());
             }
         }
-    }
-
-    private static Optional<Section1806.SoilClass> soilClass(Text table, Text soil) {
-        if (table.given()) {
-            table.choice(List.of(TABLE));
-        }
-        if (!soil.given()) {
-            return Optional.empty();
-        }
-        Optional<Section1806.SoilClass> found = Section1806.classNamed(soil.value());
-        if (found.isEmpty() && !soil.value().isBlank()) {
-            String shown = Fault.shown(soil.value());
-            String near = Nearest.to(soil.value(), Section1806.classNames());
-            if (near.isEmpty()) {
-                soil.spot()
-                        .report(
-                                Messages.GROUND_CLASS_UNKNOWN,
-                                soil.value(),
-                                shown,
-                                String.join("; ", Section1806.classNames()));
-            } else {
-                soil.spot().report(Messages.GROUND_CLASS_UNKNOWN_NEAR, soil.value(), shown, near);
-            }
-        }
-        return found;
     }
 
     private static Condition condition(Text text) {

@@ -59,15 +59,25 @@ public final class ModelReader {
      * @param tree a tree whose shape was found right
      */
     public JobPlan bind(JsonNode tree) {
+        return bind(tree, JobPlan.class);
+    }
+
+    /**
+     * The model of a tree.
+     *
+     * @param tree a tree whose shape was found right
+     * @param model class of the model
+     */
+    public <T> T bind(JsonNode tree, Class<T> model) {
         try {
-            return mapper.treeToValue(tree, JobPlan.class);
+            return mapper.treeToValue(tree, model);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a tree of the right shape does not bind", e);
         }
     }
 
     /** The limits that a model breaks, sorted by pointer and code; empty when there are none. */
-    public List<Fault> faults(JobPlan model) {
+    public List<Fault> faults(Object model) {
         return validator.validate(model).stream()
                 .map(violation -> Violations.fault((ConstraintViolation<?>) violation))
                 .sorted(Comparator.comparing(Fault::pointer).thenComparing(Fault::code))

@@ -3,6 +3,7 @@ package dev.underprop.wire.meaning;
 import dev.underprop.api.model.Crib;
 import dev.underprop.api.model.Mat;
 import dev.underprop.api.model.Pad;
+import dev.underprop.api.model.SpreadPlate;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.Pad.Block;
 import dev.underprop.engine.plan.Pad.Cast;
@@ -158,10 +159,23 @@ final class PadMakeReader {
         Optional<Member> one = timber.read(TimberText.of(given, mat), 1);
         Integer count = given.getBearers();
         int bearers = count == null ? 0 : count;
+        Supplier<dev.underprop.engine.plan.Pad.Spread> spread = spread(given.getPlate(), mat.member("plate"));
         return () -> new dev.underprop.engine.plan.Pad.Mat(
                 one.orElseThrow(),
                 given.getSleepers(),
                 bearers,
-                run.orElseThrow().equals("along"));
+                run.orElseThrow().equals("along"),
+                spread.get());
+    }
+
+    private static Supplier<dev.underprop.engine.plan.Pad.Spread> spread(@Nullable SpreadPlate plate, Spot at) {
+        if (plate == null) {
+            return dev.underprop.engine.plan.Pad.NoSpread::new;
+        }
+        double along = at.text("along", plate.getAlong()).quantity(Range.THICKNESS);
+        double across = at.text("across", plate.getAcross()).quantity(Range.THICKNESS);
+        double thickness = at.text("thickness", plate.getThickness()).quantity(Range.PLATE);
+        double fy = at.text("yieldStress", plate.getYieldStress()).quantity(Range.YIELD);
+        return () -> new dev.underprop.engine.plan.Pad.SpreadPlate(along, across, thickness, fy);
     }
 }

@@ -30,7 +30,7 @@ final class PadsReader {
         return table;
     }
 
-    private static Supplier<dev.underprop.engine.plan.Pad> draft(Pad pad, TimberReader timber, Spot at) {
+    static Supplier<dev.underprop.engine.plan.Pad> draft(Pad pad, TimberReader timber, Spot at) {
         Optional<String> kind = at.text("kind", pad.getKind()).choice(KINDS);
         double along = at.text("along", pad.getAlong()).quantity(Range.THICKNESS);
         double across = at.text("across", pad.getAcross()).quantity(Range.THICKNESS);

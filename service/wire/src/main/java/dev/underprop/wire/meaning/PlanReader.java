@@ -21,6 +21,11 @@ public final class PlanReader {
 
     private final TimberReader timber;
 
+    /** Reads timber by the same tables. */
+    TimberReader timber() {
+        return timber;
+    }
+
     /**
      * @param catalogue the tables to look up
      */
@@ -35,14 +40,21 @@ public final class PlanReader {
      */
     public PlanReading read(JobPlan model) {
         Findings findings = new Findings();
-        Supplier<dev.underprop.engine.plan.JobPlan> draft = draft(model, new Spot("", findings));
+        return read(model, new Spot("", findings));
+    }
+
+    /** The same of a plan that stands at a place in a larger document, whose faults go with its own. */
+    PlanReading read(JobPlan model, Spot root) {
+        Findings findings = root.findings();
+        Supplier<dev.underprop.engine.plan.JobPlan> draft = draft(model, root);
+        WishReader wish = new WishReader(timber, model, root);
         if (!findings.isEmpty()) {
             return new PlanReading.Refused(findings.list());
         }
         dev.underprop.engine.plan.JobPlan plan = draft.get();
-        reportUncarried(plan, new Spot("/floor/loads", findings));
+        reportUncarried(plan, root.member("floor").member("loads"));
         return findings.isEmpty()
-                ? new PlanReading.Understood(plan, Taken.from(model, plan))
+                ? new PlanReading.Understood(plan, Taken.from(model, plan), wish.of(plan))
                 : new PlanReading.Refused(findings.list());
     }
 

@@ -12,9 +12,12 @@ public sealed interface PlanReading {
      *
      * @param plan for the engine
      * @param assumptions what was taken because the plan does not say it, in words
+     * @param sizing what it asks of pads, at most one
      */
-    record Understood(JobPlan plan, List<String> assumptions) implements PlanReading {
+    record Understood(JobPlan plan, List<String> assumptions, List<SizingReading.OfPlan> sizing)
+            implements PlanReading {
         public Understood {
+            sizing = List.copyOf(sizing);
             assumptions = List.copyOf(assumptions);
         }
     }

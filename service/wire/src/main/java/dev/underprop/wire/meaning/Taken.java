@@ -57,7 +57,7 @@ final class Taken {
                     "The load on a tube or a telescopic post whose eccentricity is not stated acts 25 mm off its middle at both"
                             + " ends (BS 5975 practice for props; from memory).");
         }
-        if (plan.ground() instanceof Ground.Given given) {
+        if (plan.ground().top() instanceof Ground.Given given) {
             list.add("The allowable bearing pressure holds for the ground, its condition and the founding depth as they"
                     + " are on site (" + given.source() + ").");
         }

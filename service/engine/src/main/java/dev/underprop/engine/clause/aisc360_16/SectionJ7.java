@@ -22,4 +22,13 @@ public final class SectionJ7 {
         double area = Admissible.positive(diameter, "diameter") * Admissible.positive(thickness, "thickness");
         return new Cited(1.8 * Admissible.positive(yield, "Fy") * area / 2, "Rn/Omega", BEARING);
     }
+
+    /**
+     * Allowable pressure of steel on steel that touches all over, Rn/Omega over the area with Rn = 1.8 Fy A (Pa).
+     *
+     * @param yield Fy of the weaker (Pa), positive
+     */
+    public static Cited contact(double yield) {
+        return new Cited(1.8 * Admissible.positive(yield, "Fy") / 2, "Rn/(Omega A)", BEARING);
+    }
 }

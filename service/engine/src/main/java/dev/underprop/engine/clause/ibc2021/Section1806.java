@@ -100,6 +100,11 @@ public final class Section1806 {
                 .findFirst();
     }
 
+    /** Whether the section gives ground of a name no presumptive value. */
+    public static boolean withoutValue(String soil) {
+        return WITHOUT_VALUE.contains(soil.strip().toLowerCase(Locale.ROOT));
+    }
+
     /** Every name by which a class can be called, in the order of the table. */
     public static List<String> classNames() {
         return Arrays.stream(SoilClass.values()).flatMap(c -> c.names.stream()).toList();
@@ -116,7 +121,7 @@ public final class Section1806 {
      * @return the value, or refused for a soil that has none or that the table does not name
      */
     public static Outcome pressure(String soil) {
-        if (WITHOUT_VALUE.contains(soil.strip().toLowerCase(Locale.ROOT))) {
+        if (withoutValue(soil)) {
             return new Outcome.Refused("this ground has no presumptive value; it wants investigation", NO_VALUE);
         }
         return classNamed(soil)

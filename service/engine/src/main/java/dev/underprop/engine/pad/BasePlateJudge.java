@@ -1,4 +1,4 @@
-package dev.underprop.engine.assess;
+package dev.underprop.engine.pad;
 
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
@@ -14,7 +14,7 @@ import dev.underprop.engine.standard.Dimension;
 import dev.underprop.engine.standard.Outcome;
 
 /** The base plate pressed on its pad, an even pressure under the whole plate. */
-final class BasePlateJudge {
+public final class BasePlateJudge {
 
     static final Citation CONCRETE = Citation.remembered("ACI", "318-19", "14.5.6, strength combinations");
     static final Citation TIMBER = Citation.remembered("NDS", "2018", "3.10.2");
@@ -26,14 +26,15 @@ final class BasePlateJudge {
      * @param bearing allowable compression across the grain of the timber under the plate, wet where it stands wet (Pa), NaN
      *     where not stated or where the plate does not lie on timber all over
      */
-    record Material(double strength, double bearing) {
-        static final Material UNSTATED = new Material(Double.NaN, Double.NaN);
+    public record Material(double strength, double bearing) {
+        /** Nothing is known. */
+        public static final Material UNSTATED = new Material(Double.NaN, Double.NaN);
     }
 
     private BasePlateJudge() {}
 
     /** As {@link #judge(Post, Material, double, double, Working)}, without a record. */
-    static Finding judge(Post post, Material material, double load, double factoredLoad) {
+    public static Finding judge(Post post, Material material, double load, double factoredLoad) {
         return judge(post, material, load, factoredLoad, Working.OFF);
     }
 
@@ -41,7 +42,7 @@ final class BasePlateJudge {
      * @param load greatest load of the post, allowable stress combinations (N)
      * @param factoredLoad greatest load of the post, strength combinations (N), NaN where they are not solved
      */
-    static Finding judge(Post post, Material material, double load, double factoredLoad, Working working) {
+    public static Finding judge(Post post, Material material, double load, double factoredLoad, Working working) {
         if (!(post.type() instanceof PostType type)) {
             return new CheckResult.NotChecked("no post type is named, so the base plate is not known (declare: type)");
         }
@@ -55,7 +56,10 @@ final class BasePlateJudge {
         }
         return switch (pad.kind()) {
             case CONCRETE, SLAB -> concrete(plate, pad, material.strength(), factoredLoad, working);
-            case TIMBER, CRIB -> timber(plate, pad, material.bearing(), load, working);
+            case TIMBER, CRIB ->
+                pad.make() instanceof Pad.Mat mat && mat.spread() instanceof Pad.SpreadPlate steel
+                        ? SpreadPad.pressed(plate, steel, load, working)
+                        : timber(plate, pad, material.bearing(), load, working);
             case STEEL ->
                 new CheckResult.NotChecked("a base plate on a steel pad is not judged; have the pair looked at");
         };
@@ -128,13 +132,25 @@ final class BasePlateJudge {
         return working.compared("fc⊥", "F'c⊥", new CheckResult.Judged(Measure.STRESS, stress, bearing));
     }
 
+    /** What is known of the pad under a post. */
+    public static Material material(Post post) {
+        return post.footing() instanceof Pad pad
+                ? new Material(pad.make().strength(), PadStrength.acrossGrain(post))
+                : Material.UNSTATED;
+    }
+
     /** The rule by which a post's plate is judged. */
-    static Citation rule(Post post) {
+    public static Citation rule(Post post) {
+        if (post.footing() instanceof Pad pad
+                && pad.make() instanceof Pad.Mat mat
+                && mat.spread() instanceof Pad.SpreadPlate) {
+            return SpreadPad.PRESSED;
+        }
         return factored(post) ? CONCRETE : TIMBER;
     }
 
     /** Whether the load is that of the strength combinations. */
-    static boolean factored(Post post) {
+    public static boolean factored(Post post) {
         return !(post.footing() instanceof Pad pad) || pad.kind() != Pad.Kind.TIMBER && pad.kind() != Pad.Kind.CRIB;
     }
 }

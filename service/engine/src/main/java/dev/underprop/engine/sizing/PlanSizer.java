@@ -1,0 +1,147 @@
+package dev.underprop.engine.sizing;
+
+import dev.underprop.engine.assess.Assessment;
+import dev.underprop.engine.assess.Assessor;
+import dev.underprop.engine.assess.SituationResult;
+import dev.underprop.engine.assess.SituationResult.PostResult;
+import dev.underprop.engine.pad.PadChecks;
+import dev.underprop.engine.pad.PadLoad;
+import dev.underprop.engine.plan.Circumstances;
+import dev.underprop.engine.plan.JobPlan;
+import dev.underprop.engine.plan.Post;
+import dev.underprop.engine.plan.Shore;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Finds pads for the posts of a plan: its reactions over all situations, combinations, patterns and bounds. A larger pad gives
+ * less and so draws load; the plan is assessed again with what is proposed, and sized again for the worse of both, until the
+ * proposal stays.
+ */
+public final class PlanSizer {
+
+    /** Rounds after which a proposal that still changes is given up. */
+    private static final int ROUNDS = 8;
+
+    private PlanSizer() {}
+
+    /** What came of it. */
+    public sealed interface Outcome {}
+
+    /**
+     * The plan stands, and its posts have loads.
+     *
+     * @param sizing the pads
+     * @param fitted the plan with them
+     * @param assessment of that plan
+     * @param rounds assessments made
+     * @param stays whether the last one still proposes the same pads
+     */
+    public record Sized(PadSizing sizing, JobPlan fitted, Assessment assessment, int rounds, boolean stays)
+            implements Outcome {}
+
+    /**
+     * The plan does not stand, so that its posts have no loads.
+     *
+     * @param situation that does not stand
+     * @param reason in words
+     */
+    public record Unstable(String situation, String reason) implements Outcome {}
+
+    /** Sizes the pads of a plan. */
+    public static Outcome size(JobPlan plan, List<Candidate> stock, Objective objective) {
+        Assessment assessment = Assessor.assess(plan);
+        for (SituationResult situation : assessment.situations()) {
+            if (situation.stability() instanceof SituationResult.Moves moves) {
+                return new Unstable(situation.name(), moves.reason());
+            }
+        }
+        Circumstances around = plan.circumstances();
+        PadChecks.Site site = new PadChecks.Site(
+                plan.ground(), around.excavation(), around.limits().settlement());
+        Task task = new Task(loaded(plan, assessment), site, stock, objective);
+        return settled(plan, task);
+    }
+
+    private static Outcome settled(JobPlan plan, Task first) {
+        Task task = first;
+        PadSizing sizing = PadSizer.size(task);
+        for (int round = 2; ; round++) {
+            JobPlan fitted = fitted(plan, sizing);
+            Assessment assessment = Assessor.assess(fitted);
+            boolean stands = assessment.situations().stream().allMatch(SituationResult::stands);
+            Task next = stands ? task.with(worse(task.posts(), loaded(fitted, assessment))) : task;
+            PadSizing again = PadSizer.size(next);
+            boolean stays = stands && again.same(sizing);
+            if (stays || !stands || round >= ROUNDS) {
+                return new Sized(again, fitted(plan, again), assessment, round, stays);
+            }
+            task = next;
+            sizing = again;
+        }
+    }
+
+    private static List<Loaded> worse(List<Loaded> one, List<Loaded> other) {
+        List<Loaded> worse = new ArrayList<>();
+        for (int p = 0; p < one.size(); p++) {
+            worse.add(one.get(p).worse(other.get(p)));
+        }
+        return worse;
+    }
+
+    /** The posts of a plan under the envelope of their loads, shore by shore. */
+    static List<Loaded> loaded(JobPlan plan, Assessment assessment) {
+        double lean = PadLoad.lean(plan.circumstances().limits().plumb());
+        List<Loaded> posts = new ArrayList<>();
+        for (int s = 0; s < plan.shores().size(); s++) {
+            Shore shore = plan.shores().get(s);
+            for (int p = 0; p < shore.posts().size(); p++) {
+                double greatest = 0;
+                double factored = 0;
+                double least = Double.POSITIVE_INFINITY;
+                for (SituationResult situation : assessment.situations()) {
+                    PostResult result = of(situation, s, p);
+                    greatest = Math.max(greatest, result.greatest().value());
+                    factored = Math.max(factored, result.factored().value());
+                    least = Math.min(least, Math.max(0, result.least().value()));
+                }
+                PadLoad load = new PadLoad(greatest, factored, lean);
+                posts.add(new Loaded(shore.posts().get(p), shore.name(), shore.y(), load, least));
+            }
+        }
+        return posts;
+    }
+
+    private static PostResult of(SituationResult situation, int shore, int post) {
+        return situation.posts().stream()
+                .filter(r -> r.place().shore() == shore && r.place().post() == post)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static JobPlan fitted(JobPlan plan, PadSizing sizing) {
+        List<Shore> shores = new ArrayList<>();
+        int next = 0;
+        for (Shore shore : plan.shores()) {
+            List<Post> posts = new ArrayList<>();
+            for (int p = 0; p < shore.posts().size(); p++) {
+                PostSizing found = sizing.posts().get(next++);
+                posts.add(
+                        found.proposals().isEmpty()
+                                ? shore.posts().get(p)
+                                : found.proposals().get(0).trial().standing().post());
+            }
+            shores.add(new Shore(
+                    shore.name(),
+                    shore.y(),
+                    shore.beam(),
+                    shore.start(),
+                    shore.length(),
+                    shore.gaps(),
+                    posts,
+                    shore.bracing(),
+                    shore.assembly()));
+        }
+        return new JobPlan(plan.basis(), plan.floor(), shores, plan.ground(), plan.situations(), plan.circumstances());
+    }
+}
