@@ -15,6 +15,12 @@ final class UnitsOf {
     static double si(String unit) {
         return switch (unit) {
             case "1" -> 1;
+            case "%" -> 1e-2;
+            case "deg" -> Math.PI / 180;
+            case "N" -> 1;
+            case "N.m" -> 1;
+            case "N.mm" -> 1e-3;
+            case "MPa" -> 1e6;
             case "in" -> INCH;
             case "ft" -> FOOT;
             case "mm" -> 1e-3;
