@@ -52,7 +52,7 @@ final class Gauges {
         for (int p = 0; p < free.length; p++) {
             LiftFloor.Head head = floor.heads().get(p);
             free[p] = !study.post(head.place()).ends().fastened();
-            limits.add(new Limit(Limit.Kind.SLACK, study.name(head.contact()), CLOSED));
+            limits.add(new Limit(Limit.Kind.SLACK, study.name(head.contact()), slack(p)));
         }
         this.members = new Members(study, during);
         members.limits(ratios, limits);
@@ -60,6 +60,11 @@ final class Gauges {
         this.slopes = new Slopes(floor, request.limits().slope());
         slopes.limits(limits);
         open.addAll(members.open());
+    }
+
+    /** A raised post that is not fastened may stand clear by no more than its own smallest turn closes: common practice. */
+    private double slack(int post) {
+        return request.screws().get(post).step();
     }
 
     private void addContacts(StudiedFloor study) {

@@ -17,7 +17,6 @@ final class Levels {
 
     private final LiftFloor floor;
     private final List<LiftRequest.Point> points;
-    private final Shape before;
     private final List<List<Stop>> stops = new ArrayList<>();
 
     /** A contact under a joist. */
@@ -26,7 +25,6 @@ final class Levels {
     Levels(LiftFloor floor, List<LiftRequest.Point> points) {
         this.floor = floor;
         this.points = points;
-        this.before = floor.at(new double[floor.heads().size()]);
         StudiedFloor study = floor.study();
         for (int j = 0; j < study.frame().joists().size(); j++) {
             stops.add(stops(study.frame(), j));
@@ -114,11 +112,11 @@ final class Levels {
         double shear = 0;
         for (int i = 0; i < moved.length; i++) {
             int c = on.get(i).contact();
-            moved[i] = shape.dead(bound).movement(c) - before.dead(bound).movement(c);
+            moved[i] = shape.dead(bound).movement(c) - floor.found(bound).movement(c);
             moment[i] = i == 0
                     ? 0
                     : moment[i - 1] + shear * (on.get(i).at() - on.get(i - 1).at());
-            shear += shape.dead(bound).force(c) - before.dead(bound).force(c);
+            shear += shape.dead(bound).force(c) - floor.found(bound).force(c);
         }
         return on.size() < 2 ? moved[0] : bent(on, moved, moment, joist, y);
     }

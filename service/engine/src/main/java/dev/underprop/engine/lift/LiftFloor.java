@@ -23,7 +23,6 @@ final class LiftFloor {
     private final Rules rules;
     private final List<Head> heads = new ArrayList<>();
     private final List<Bound> bounds = new ArrayList<>();
-    private final List<double[]> before = new ArrayList<>();
     private int solved;
 
     /**
@@ -74,22 +73,11 @@ final class LiftFloor {
         this.rules = rules;
         this.heads.addAll(before.heads);
         this.bounds.addAll(bounds);
-        this.before.addAll(before.before);
     }
 
-    /** Movement of the carried member at every contact (m) with the shores snug and nothing raised, which is as found. */
-    double[] before(int bound) {
-        if (before.isEmpty()) {
-            Shape snug = at(new double[heads.size()]);
-            for (int b = 0; b < bounds.size(); b++) {
-                double[] moved = new double[floor.places().size()];
-                for (int c = 0; c < moved.length; c++) {
-                    moved[c] = snug.dead(b).movement(c);
-                }
-                before.add(moved);
-            }
-        }
-        return before.get(bound);
+    /** The floor as found in a bound: the shores lie snug under it, nothing is raised. */
+    Solution found(int bound) {
+        return bounds.get(bound).found();
     }
 
     private Bound bound(StudiedFloor.Bound stiffness, double share, List<UnitLoad.Offset> settled) {

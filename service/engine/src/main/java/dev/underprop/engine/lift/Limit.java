@@ -23,7 +23,7 @@ public record Limit(Kind kind, String place, double allowed) {
         CONTACT,
         /** Pull on a fastening (N). */
         TIE,
-        /** Clear space over a post that was raised and is not fastened (m). */
+        /** Clear space over a post that was raised and is not fastened (m): no more than its own smallest turn closes. */
         SLACK,
         /** Change of slope between neighbours from as found. */
         SLOPE,

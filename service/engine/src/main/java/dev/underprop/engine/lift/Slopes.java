@@ -4,6 +4,7 @@ import dev.underprop.engine.assess.ContactPlace;
 import dev.underprop.engine.assess.StudiedFloor;
 import dev.underprop.engine.clause.distortion.AngularDistortion;
 import dev.underprop.engine.statics.Contact;
+import dev.underprop.engine.statics.Solution;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -83,13 +84,13 @@ final class Slopes {
 
     private double[] moved(Shape shape, int bound) {
         double[] moved = new double[floor.study().places().size()];
-        double[] before = floor.before(bound);
+        Solution found = floor.found(bound);
         boolean[] done = new boolean[moved.length];
         for (Pair pair : pairs) {
             for (int c : new int[] {pair.one(), pair.other()}) {
                 if (!done[c]) {
                     done[c] = true;
-                    moved[c] = shape.dead(bound).movement(c) - before[c];
+                    moved[c] = shape.dead(bound).movement(c) - found.movement(c);
                 }
             }
         }
