@@ -95,6 +95,20 @@ public final class StudiedFloor {
         return List.copyOf(gravity);
     }
 
+    /**
+     * Cases that try to lift the floor off what carries it: 0.6 of dead load where it holds, and in full what relieves.
+     *
+     * @param dead the floor under dead load
+     * @param full the floor under dead load and live load everywhere
+     */
+    public List<Gravity> lifting(Solution dead, Solution full) {
+        return new StabilityCases(
+                        structure.model(), Combinations.of(structure.model()).gravity())
+                .of(structure.frame(), names, dead, full).stream()
+                        .map(c -> new Gravity(c.name() + ", " + c.pattern(), c.load()))
+                        .toList();
+    }
+
     /** Rigid first; the others where posts or ground give. */
     public List<Bound> bounds() {
         return structure.gives().stream()

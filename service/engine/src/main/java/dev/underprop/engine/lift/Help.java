@@ -2,12 +2,14 @@ package dev.underprop.engine.lift;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /** Says what stopped a lift, and goes the way again with changes to see which would let it through. */
 final class Help {
 
-    /** Limits set aside one after the other before it is said that no single change helps. */
+    /** Kinds of limits set aside one after the other before it is said that no single change helps. */
     private static final int MOST = 4;
 
     private final Planning planning;
@@ -25,6 +27,9 @@ final class Help {
     }
 
     LiftPlan.Stopped stopped(Run run, Steps steps) {
+        if (!run.lifts().isEmpty()) {
+            return lifts(run);
+        }
         Stager.Refusal refusal = run.refusal();
         String post = planning.wanted().posts().get(refusal.post()).name();
         double raised = run.course().raised()[refusal.post()];
@@ -41,6 +46,15 @@ final class Help {
         List<LiftPlan.Help> help = new ArrayList<>(finer(steps));
         help.addAll(aside(steps, refusal.limit()));
         return new LiftPlan.Stopped(stage, post, raised, limit, value, "", help);
+    }
+
+    /** After a stage, something would move if only part of dead load held. */
+    private LiftPlan.Stopped lifts(Run run) {
+        List<LiftPlan.Turn> turns = run.made().get(run.made().size() - 1).turns();
+        LiftPlan.Turn last = turns.get(turns.size() - 1);
+        Limit none = new Limit(Limit.Kind.CONTACT, last.name(), 0);
+        return new LiftPlan.Stopped(
+                run.made().size(), last.name(), last.raised(), none, Double.NaN, run.lifts(), List.of());
     }
 
     /** A screw that can be set more finely. */
@@ -68,45 +82,63 @@ final class Help {
         return List.of();
     }
 
+    /** Sets aside the limits of one kind after the other until the way is free, and says what each would have to allow. */
     private List<LiftPlan.Help> aside(Steps steps, int first) {
-        BitSet aside = new BitSet();
-        aside.set(first);
+        Set<Limit.Kind> kinds = EnumSet.of(gauges.limits().get(first).kind());
         for (int i = 0; i < MOST; i++) {
-            Run run = new Run(floor, gauges, planning.request(), levels, begun, aside);
+            Run run = new Run(floor, gauges, planning.request(), levels, begun, of(kinds));
             run.go(steps.possible());
             if (!run.stopped()) {
-                List<LiftPlan.Help> help = new ArrayList<>();
-                for (int l = aside.nextSetBit(0); l >= 0; l = aside.nextSetBit(l + 1)) {
-                    Limit limit = gauges.limits().get(l);
-                    help.add(new LiftPlan.Help(
-                            words(limit)
-                                    + (aside.cardinality() > 1 ? ", together with the other changes named here" : ""),
-                            limit,
-                            run.verdicts().greatest(l)));
-                }
-                return help;
+                return kinds.stream()
+                        .map(kind -> worst(kind, run, kinds.size() > 1))
+                        .toList();
             }
-            int next = run.refusal().limit();
+            int next = run.lifts().isEmpty() ? run.refusal().limit() : -1;
             if (next < 0) {
                 return List.of();
             }
-            aside.set(next);
+            kinds.add(gauges.limits().get(next).kind());
         }
         return List.of();
     }
 
+    private BitSet of(Set<Limit.Kind> kinds) {
+        BitSet aside = new BitSet();
+        for (int l = 0; l < gauges.limits().size(); l++) {
+            aside.set(l, kinds.contains(gauges.limits().get(l).kind()));
+        }
+        return aside;
+    }
+
+    private LiftPlan.Help worst(Limit.Kind kind, Run run, boolean together) {
+        int worst = -1;
+        for (int l = 0; l < gauges.limits().size(); l++) {
+            if (gauges.limits().get(l).kind() == kind && (worst < 0 || used(run, l) > used(run, worst))) {
+                worst = l;
+            }
+        }
+        Limit limit = gauges.limits().get(worst);
+        String words = words(limit) + (together ? ", together with the other changes named here" : "");
+        return new LiftPlan.Help(words, limit, run.verdicts().greatest(worst));
+    }
+
+    private double used(Run run, int limit) {
+        return gauges.limits().get(limit).used(run.verdicts().greatest(limit));
+    }
+
     private static String words(Limit limit) {
         return switch (limit.kind()) {
-            case POST -> "put a stronger post at " + limit.place() + ", or one more beside it";
-            case PAD -> "put a larger pad under " + limit.place();
+            case POST -> "put stronger posts, first at " + limit.place() + ", or more of them";
+            case PAD -> "put larger pads, first under " + limit.place();
             case BEAM -> "make " + limit.place() + " stronger, or set one more post";
-            case JOIST -> "double joist " + limit.place() + ", or move the shore";
+            case JOIST -> "double the joists that bend too far, first " + limit.place() + ", or move the shore";
             case CONTACT ->
-                "allow the floor to come clear of " + limit.place()
-                        + " (declare: mayLeave) where its engineer agrees, fasten it there, or set a lower target";
+                "allow the floor to come clear of its bearing at " + limit.place()
+                        + " and wherever it does (declare: mayLeave) where its engineer agrees, fasten it there, or set a lower target";
             case TIE -> "make the fastening of " + limit.place() + " stronger, or undo it";
-            case SLACK -> "fasten post " + limit.place() + " at head and foot, or set its target higher";
-            case SLOPE -> "allow a greater change of slope from " + limit.place() + ", or set lower targets there";
+            case SLACK -> "fasten the posts at head and foot, first " + limit.place() + ", or set its target higher";
+            case SLOPE ->
+                "allow a greater change of slope, the greatest from " + limit.place() + ", or set lower targets there";
             case TRAVEL, TOTAL -> "allow more at " + limit.place();
         };
     }

@@ -73,6 +73,9 @@ final class LettingDown {
     }
 
     private LiftPlan.CannotLetDown cannot(Run run) {
+        if (!run.lifts().isEmpty()) {
+            return new LiftPlan.CannotLetDown(run.lifts());
+        }
         Stager.Refusal refusal = run.refusal();
         String post = floor.study().name(floor.heads().get(refusal.post()).contact());
         if (refusal.limit() < 0) {

@@ -160,6 +160,23 @@ final class LiftFloor {
         return new Shape(solutions, "");
     }
 
+    /**
+     * What moves when only 0.6 of dead load holds and all that would lift acts in full, in any bound; empty where nothing does.
+     */
+    String lifts(Course course) {
+        Solution dead = course.shape().dead(0);
+        Solution full = course.shape().of(0, Math.min(1, course.shape().cases() - 1));
+        for (StudiedFloor.Gravity one : floor.lifting(dead, full)) {
+            for (Bound bound : bounds) {
+                Solution solution = solve(bound, course.raised(), one.load());
+                if (solution.outcome() != Solution.Outcome.SETTLED) {
+                    return floor.moves(solution) + " (" + one.name() + ")";
+                }
+            }
+        }
+        return "";
+    }
+
     /** Gaps come before loads, so that statics begins each case where the same loads ended last. */
     private Solution solve(Bound bound, double[] raised, LoadCase load) {
         int first = bound.base() == NONE ? 0 : 1;

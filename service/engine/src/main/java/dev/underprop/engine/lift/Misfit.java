@@ -21,4 +21,12 @@ public sealed interface Misfit {
 
     /** No point has a target on the line of any shore, so that no post is asked to move. */
     record NoTarget() implements Misfit {}
+
+    /**
+     * The smallest turn of a post's screw raises it by more than a turn or a stage may.
+     *
+     * @param post counted over all shores
+     * @param name in the plan's names
+     */
+    record TooCoarse(int post, String name) implements Misfit {}
 }

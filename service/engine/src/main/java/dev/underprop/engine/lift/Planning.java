@@ -46,6 +46,10 @@ final class Planning {
             return unstable("the floor does not stand where the lift begins: "
                     + start.shape().moves());
         }
+        String lifts = floor.lifts(start);
+        if (!lifts.isEmpty()) {
+            return unstable("the floor does not stand safely where the lift begins: " + lifts);
+        }
         Steps steps = new Steps(request, wanted, screws, begun);
         Run run = new Run(floor, gauges, request, levels, begun, new BitSet());
         run.go(steps.possible());

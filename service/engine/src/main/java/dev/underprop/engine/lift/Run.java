@@ -14,6 +14,7 @@ final class Run {
     private final Screws screws;
     private Course course;
     private int[] left = {};
+    private String lifts = "";
 
     Run(LiftFloor floor, Gauges gauges, LiftRequest request, Levels levels, Begun begun, BitSet aside) {
         this(
@@ -71,6 +72,7 @@ final class Run {
             if (!made.passes().isEmpty()) {
                 stages.add(made);
             }
+            lifts = floor.lifts(course);
         }
     }
 
@@ -84,7 +86,15 @@ final class Run {
         return count;
     }
 
+    /** What would move after the last stage made if only part of dead load held, in words; empty where nothing would. */
+    String lifts() {
+        return lifts;
+    }
+
     boolean stopped() {
+        if (!lifts.isEmpty()) {
+            return true;
+        }
         for (int one : left) {
             if (one != 0) {
                 return true;

@@ -51,6 +51,12 @@ final class Wanted {
             Line target = new Line(points, shore.y(), targets);
             shore.posts().forEach(post -> add(post, found.at(post.x()), now.at(post.x()), target.at(post.x())));
         }
+        Screws screws = new Screws(request.screws(), request.limits());
+        for (int p = 0; p < posts.size(); p++) {
+            if (posts.get(p).raise() > 0 && !screws.fineEnough(p)) {
+                misfits.add(new Misfit.TooCoarse(p, posts.get(p).name()));
+            }
+        }
         if (posts.stream().noneMatch(OfPost::moves) && misfits.isEmpty()) {
             misfits.add(new Misfit.NoTarget());
         }

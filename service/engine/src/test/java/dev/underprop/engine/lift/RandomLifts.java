@@ -133,15 +133,18 @@ final class RandomLifts {
         List<Shore> shores = plan.shores().stream()
                 .map(s -> {
                     List<Post> posts = new ArrayList<>(s.posts().stream()
-                            .map(p -> new Post(
-                                    p.name(), -p.x(), p.height(), p.stiffness(), 0, 0, p.type(), p.footing()))
+                            .map(p ->
+                                    new Post(p.name(), -p.x(), p.height(), p.stiffness(), 0, 0, p.type(), p.footing()))
                             .toList());
                     Collections.reverse(posts);
                     return new Shore(s.name(), s.y(), s.beam(), -s.end(), s.length(), List.of(), posts);
                 })
                 .toList();
         Floor floor = new Floor(
-                joists, plan.floor().bearings(), plan.floor().loads(), plan.floor().joistWeight());
+                joists,
+                plan.floor().bearings(),
+                plan.floor().loads(),
+                plan.floor().joistWeight());
         return Lifts.plan(floor, shores);
     }
 
@@ -166,6 +169,7 @@ final class RandomLifts {
     static String mark(JobPlan plan) {
         return plan.floor().joists().size() + " joists, "
                 + plan.shores().get(0).posts().size() + " posts, wall "
-                + StrictMath.round(((Load.Across) plan.floor().loads().get(1)).intensity().dead() / PLF) + " plf";
+                + StrictMath.round(
+                        ((Load.Across) plan.floor().loads().get(1)).intensity().dead() / PLF) + " plf";
     }
 }

@@ -50,7 +50,8 @@ class RandomLiftsTest {
     @Test
     void aMirrorChangesNothing() {
         int lifts = 0;
-        for (long seed = 1; seed <= 200; seed++) {
+        for (int i = 1; i <= 200; i++) {
+            long seed = i;
             RandomLifts.Lift lift = RandomLifts.of(seed);
             LiftPlan one = Lifter.plan(lift.plan(), lift.request());
             RandomLifts.Lift turned = lift.mirrored();
@@ -89,17 +90,44 @@ class RandomLiftsTest {
             RandomLifts.Lift lift = RandomLifts.of(seed);
             LiftLimits l = lift.request().limits();
             LiftLimits[] stricter = {
-                new LiftLimits(l.perTurn(), l.perStage() / 2, l.perDay(), l.total(), l.hold(), l.slope(), l.ratios(), l.mayLeave()),
-                new LiftLimits(l.perTurn(), l.perStage(), l.perStage() / 3, l.total(), l.hold(), l.slope(), l.ratios(), l.mayLeave()),
-                new LiftLimits(Lifts.INCH / 32, l.perStage(), l.perDay(), l.total(), l.hold(), l.slope(), l.ratios(), l.mayLeave())
+                new LiftLimits(
+                        l.perTurn(),
+                        l.perStage() / 2,
+                        l.perDay(),
+                        l.total(),
+                        l.hold(),
+                        l.slope(),
+                        l.ratios(),
+                        l.mayLeave()),
+                new LiftLimits(
+                        l.perTurn(),
+                        l.perStage(),
+                        l.perStage() / 3,
+                        l.total(),
+                        l.hold(),
+                        l.slope(),
+                        l.ratios(),
+                        l.mayLeave()),
+                new LiftLimits(
+                        Lifts.INCH / 32,
+                        l.perStage(),
+                        l.perDay(),
+                        l.total(),
+                        l.hold(),
+                        l.slope(),
+                        l.ratios(),
+                        l.mayLeave())
             };
             LiftPlan loose = Lifter.plan(lift.plan(), lift.request());
             for (LiftLimits strict : stricter) {
                 LiftPlan tight = Lifter.plan(lift.plan(), lift.with(strict).request());
-                assertThat(tight.count().least()).isGreaterThanOrEqualTo(loose.count().least());
+                assertThat(tight.count().least())
+                        .isGreaterThanOrEqualTo(loose.count().least());
                 if (made(loose) && made(tight)) {
-                    assertThat(tight.stages().size()).isGreaterThanOrEqualTo(loose.stages().size());
-                    assertThat(tight.stages().size()).isGreaterThanOrEqualTo(tight.count().least());
+                    assertThat(tight.stages().size())
+                            .isGreaterThanOrEqualTo(loose.stages().size());
+                    assertThat(tight.stages().size())
+                            .isGreaterThanOrEqualTo(tight.count().least());
                     compared++;
                 }
             }

@@ -52,8 +52,8 @@ final class Replay {
                 all.add(at("turn " + raised.size(), now));
             }
         }
-        Assessment assessment = Assessor.assess(new JobPlan(
-                plan.basis(), plan.floor(), plan.shores(), plan.ground(), all, plan.circumstances()));
+        Assessment assessment = Assessor.assess(
+                new JobPlan(plan.basis(), plan.floor(), plan.shores(), plan.ground(), all, plan.circumstances()));
         this.situations = assessment.situations();
     }
 
@@ -167,7 +167,8 @@ final class Replay {
         List<SituationResult.ContactResult> contacts = contacts();
         for (int a = 0; a < contacts.size(); a++) {
             for (int b = 0; b < contacts.size(); b++) {
-                double distance = neighbours(contacts.get(a).place(), contacts.get(b).place());
+                double distance =
+                        neighbours(contacts.get(a).place(), contacts.get(b).place());
                 if (distance > 0) {
                     double one = now.movements().get(a) - then.movements().get(a);
                     double other = now.movements().get(b) - then.movements().get(b);
@@ -182,7 +183,9 @@ final class Replay {
     private double neighbours(ContactPlace a, ContactPlace b) {
         List<Bearing> bearings = plan.floor().bearings();
         double shore = plan.shores().get(0).y();
-        if (a instanceof ContactPlace.OnPost one && b instanceof ContactPlace.OnPost two && two.post() == one.post() + 1) {
+        if (a instanceof ContactPlace.OnPost one
+                && b instanceof ContactPlace.OnPost two
+                && two.post() == one.post() + 1) {
             List<Post> posts = plan.shores().get(0).posts();
             return posts.get(two.post()).x() - posts.get(one.post()).x();
         }
@@ -206,8 +209,8 @@ final class Replay {
         if (((Load.Across) plan.floor().loads().get(1)).intensity().snow() > 0) {
             kinds.add(LoadKind.SNOW);
         }
-        MemberLimits limits =
-                MemberLimits.of(plan, lift.request().during(), m, Section2_4.gravity(kinds).subList(0, kinds.size()));
+        MemberLimits limits = MemberLimits.of(
+                plan, lift.request().during(), m, Section2_4.gravity(kinds).subList(0, kinds.size()));
         double worst = 0;
         List<SituationResult.PlainCase> cases = plain(one);
         for (int i = 0; i < cases.size(); i++) {
@@ -228,7 +231,9 @@ final class Replay {
                     plan.floor().joists().get(seat.joist()).x(), -one.forces().get(c)
                 });
             } else if (place instanceof ContactPlace.OnPost head) {
-                forces.add(new double[] {shore.posts().get(head.post()).x(), one.forces().get(c)});
+                forces.add(new double[] {
+                    shore.posts().get(head.post()).x(), one.forces().get(c)
+                });
             }
         }
         return cut(shore.start(), shore.end(), shore.beam().weight(), forces);
@@ -243,19 +248,25 @@ final class Replay {
                 forces.add(new double[] {plan.shores().get(0).y(), one.forces().get(c)});
             } else if (place instanceof ContactPlace.OnBearing seat && seat.joist() == j) {
                 forces.add(new double[] {
-                    plan.floor().bearings().get(seat.bearing()).y(), one.forces().get(c)
+                    plan.floor().bearings().get(seat.bearing()).y(),
+                    one.forces().get(c)
                 });
             }
         }
         // What presses up in all must be what lies on the joist: the wall's share is what the area does not bring.
         Member member = joist.member();
-        double uniform = member.weight() + ((Load.Area) plan.floor().loads().get(0)).intensity().dead() * width(j);
+        double uniform = member.weight()
+                + ((Load.Area) plan.floor().loads().get(0)).intensity().dead() * width(j);
         double up = forces.stream().mapToDouble(f -> f[1]).sum();
         forces.add(new double[] {0.1, -(up - uniform * joist.length())});
         double wall = ((Load.Across) plan.floor().loads().get(1)).intensity().dead()
-                + (snow ? ((Load.Across) plan.floor().loads().get(1)).intensity().snow() : 0);
+                + (snow
+                        ? ((Load.Across) plan.floor().loads().get(1))
+                                .intensity()
+                                .snow()
+                        : 0);
         if (Math.abs(up - uniform * joist.length() - wall * width(j)) > 1e-6 * up + 1) {
-            throw new AssertionError("the joist's loads and forces do not balance: " + j + " " + up + " " + uniform * joist.length() + " " + wall * width(j) + " snow " + snow);
+            throw new AssertionError("the loads and forces of a joist do not balance");
         }
         return cut(joist.start(), joist.end(), uniform, forces);
     }
@@ -263,7 +274,8 @@ final class Replay {
     private double width(int j) {
         var joists = plan.floor().joists();
         double left = j > 0 ? (joists.get(j).x() - joists.get(j - 1).x()) / 2 : 0;
-        double right = j + 1 < joists.size() ? (joists.get(j + 1).x() - joists.get(j).x()) / 2 : 0;
+        double right =
+                j + 1 < joists.size() ? (joists.get(j + 1).x() - joists.get(j).x()) / 2 : 0;
         return left + right;
     }
 
