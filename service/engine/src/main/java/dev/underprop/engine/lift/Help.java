@@ -65,12 +65,9 @@ final class Help {
                     .with(planning.request().screws().stream()
                             .map(s -> s.finer(factor))
                             .toList());
-            int[] fine = steps.possible();
-            for (int p = 0; p < fine.length; p++) {
-                fine[p] *= factor;
-            }
+            int[] fine = times(steps.possible(), factor);
             Run run = new Run(floor, gauges, request, levels, begun, new BitSet());
-            run.go(fine);
+            run.go(times(steps.catchUp(), factor), fine);
             if (!run.stopped()) {
                 return List.of(new LiftPlan.Help(
                         "turn the screws by " + (factor == 2 ? "half" : "a quarter")
@@ -82,12 +79,16 @@ final class Help {
         return List.of();
     }
 
+    private static int[] times(int[] steps, int factor) {
+        return java.util.Arrays.stream(steps).map(s -> s * factor).toArray();
+    }
+
     /** Sets aside the limits of one kind after the other until the way is free, and says what each would have to allow. */
     private List<LiftPlan.Help> aside(Steps steps, int first) {
         Set<Limit.Kind> kinds = EnumSet.of(gauges.limits().get(first).kind());
         for (int i = 0; i < MOST; i++) {
             Run run = new Run(floor, gauges, planning.request(), levels, begun, of(kinds));
-            run.go(steps.possible());
+            run.go(steps.catchUp(), steps.possible());
             if (!run.stopped()) {
                 return kinds.stream()
                         .map(kind -> worst(kind, run, kinds.size() > 1))

@@ -42,7 +42,7 @@ final class LettingDown {
             }
         }
         LiftFloor secured = floor.builtUp(contacts, up.shape(), after);
-        Gauges gauges = new Gauges(secured, request, after, begun.sunk());
+        Gauges gauges = new Gauges(secured, request.with(request.limits().leaving(onto)), after, begun.sunk());
         Course start = Course.of(secured, gauges, up.raised(), true);
         if (!start.shape().stands()) {
             return new LiftPlan.CannotLetDown(start.shape().moves());
@@ -56,7 +56,7 @@ final class LettingDown {
             turned[p] = begun.turned()[p] + up.raised()[p] - begun.raised()[p];
         }
         Run run = new Run(secured, gauges, request, levels, start, turned, new BitSet(), true);
-        run.go(steps);
+        run.go(new int[steps.length], steps);
         return run.stopped() ? cannot(run) : down(run, onto, steps);
     }
 

@@ -1,6 +1,7 @@
 package dev.underprop.engine.lift;
 
 import dev.underprop.engine.standard.Admissible;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -34,6 +35,13 @@ public record LiftLimits(
     /** Greatest raise of any post in one stage: no stage may bring more than a day (m). */
     public double stage() {
         return Double.isNaN(perDay) ? perStage : Math.min(perStage, perDay);
+    }
+
+    /** The same where the floor may come clear of more bearings: what is built up under it takes its load little by little. */
+    LiftLimits leaving(List<Integer> more) {
+        List<Integer> all = new ArrayList<>(mayLeave);
+        all.addAll(more);
+        return new LiftLimits(perTurn, perStage, perDay, total, hold, slope, ratios, all);
     }
 
     /**

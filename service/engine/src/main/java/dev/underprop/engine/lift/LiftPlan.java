@@ -180,7 +180,7 @@ public record LiftPlan(
      * Stages against the least there can be.
      *
      * @param stages planned
-     * @param least largest raise over the limit per stage, rounded up
+     * @param least largest raise, less the smallest turn that rounding may leave, over the limit per stage, rounded up
      * @param largest largest raise (m)
      * @param why in words where more are planned, else empty
      */

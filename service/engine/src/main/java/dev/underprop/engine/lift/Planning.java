@@ -52,7 +52,7 @@ final class Planning {
         }
         Steps steps = new Steps(request, wanted, screws, begun);
         Run run = new Run(floor, gauges, request, levels, begun, new BitSet());
-        run.go(steps.possible());
+        run.go(steps.catchUp(), steps.possible());
         return written(run, steps, start, begun, levels);
     }
 
@@ -141,13 +141,22 @@ final class Planning {
     }
 
     private LiftPlan.Count count(Run run, Steps steps, int stages) {
-        double largest =
-                wanted.posts().stream().mapToDouble(Wanted.OfPost::raise).max().orElse(0);
-        int least = (int) Math.ceil(largest / request.limits().stage() - ROUNDING);
+        double largest = 0;
+        int least = 0;
+        for (int p = 0; p < wanted.posts().size(); p++) {
+            double raise = wanted.posts().get(p).raise();
+            largest = Math.max(largest, raise);
+            // Rounding may leave up to a smallest turn of it.
+            double parts = (raise - screws.step(p)) / request.limits().stage();
+            least = Math.max(least, (int) Math.ceil(parts - ROUNDING));
+        }
         return new LiftPlan.Count(stages, least, largest, stages > least ? why(steps.possible(), run) : "");
     }
 
     private String why(int[] steps, Run run) {
+        if (run.caughtUp()) {
+            return "what has sunk is made up for first";
+        }
         int count = run.stages(steps);
         for (int p = 0; p < steps.length; p++) {
             double inStage = screws.inStage(p) * screws.step(p);

@@ -14,6 +14,8 @@ final class Run {
     private final Screws screws;
     private Course course;
     private int[] left = {};
+    private int[] toGo = {};
+    private boolean caughtUp;
     private String lifts = "";
 
     Run(LiftFloor floor, Gauges gauges, LiftRequest request, Levels levels, Begun begun, BitSet aside) {
@@ -50,12 +52,24 @@ final class Run {
     /**
      * Goes as far as it can.
      *
-     * @param steps smallest turns to be made, by post
+     * @param first smallest turns that make up for what has sunk, by post
+     * @param steps smallest turns to be made in all, those among them
      */
-    void go(int[] steps) {
-        int count = stages(steps);
+    void go(int[] first, int[] steps) {
+        int[] rest = steps.clone();
+        for (int p = 0; p < rest.length; p++) {
+            rest[p] -= first[p];
+            caughtUp |= first[p] > 0;
+        }
+        toGo = steps.clone();
         left = new int[steps.length];
-        int[] toGo = steps.clone();
+        evenly(first);
+        evenly(rest);
+    }
+
+    /** Every post in every stage by the same share of its steps. */
+    private void evenly(int[] steps) {
+        int count = stages(steps);
         for (int k = 1; k <= count && !stopped(); k++) {
             int[] now = new int[steps.length];
             double[] metres = new double[steps.length];
@@ -74,6 +88,11 @@ final class Run {
             }
             lifts = floor.lifts(course);
         }
+    }
+
+    /** Whether what had sunk was made up for first. */
+    boolean caughtUp() {
+        return caughtUp;
     }
 
     /** Stages that the limit per stage asks for. */

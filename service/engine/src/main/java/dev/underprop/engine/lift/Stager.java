@@ -165,14 +165,14 @@ final class Stager {
     /** The turn of tied posts that leaves most in hand; empty where none of them may be turned. */
     private Optional<Made.Turned> best(Course course, List<Integer> tied, int[] steps) {
         Optional<Made.Turned> best = Optional.empty();
-        double least = Double.POSITIVE_INFINITY;
+        double[] least = {};
         for (int p : tied) {
             Course after = turned(course, p, steps[p]);
             if (after.shape().stands() && verdicts.refusing(course, after) < 0) {
-                double worst = verdicts.worst(after);
-                if (best.isEmpty() || worst < least * (1 - TIE)) {
+                double[] used = verdicts.used(after);
+                if (best.isEmpty() || Verdicts.better(used, least)) {
                     best = Optional.of(new Made.Turned(p, steps[p], course, after));
-                    least = worst;
+                    least = used;
                 }
             }
         }

@@ -10,6 +10,7 @@ final class Steps {
     private final Screws screws;
     private final int[] asked;
     private final int[] possible;
+    private final int[] catchUp;
     private final double[] turned;
     private int stopped = -1;
     private Limit limit = new Limit(Limit.Kind.TRAVEL, "", 0);
@@ -21,6 +22,7 @@ final class Steps {
         int posts = wanted.posts().size();
         this.asked = new int[posts];
         this.possible = new int[posts];
+        this.catchUp = new int[posts];
         for (int p = 0; p < posts; p++) {
             Wanted.OfPost post = wanted.posts().get(p);
             if (post.raise() > 0) {
@@ -36,6 +38,7 @@ final class Steps {
                 possible[p] = asked[p];
                 within(p, Limit.Kind.TOTAL, post.name(), total, before - slack);
                 within(p, Limit.Kind.TRAVEL, post.name(), screws.of(p).travel(), turned[p]);
+                catchUp[p] = Math.min(possible[p], screws.nearest(p, begun.sunk()[p]));
             }
         }
     }
@@ -53,6 +56,11 @@ final class Steps {
                 value = already + asked[p] * screws.step(p);
             }
         }
+    }
+
+    /** The part of them that makes up for what has sunk. */
+    int[] catchUp() {
+        return catchUp.clone();
     }
 
     /** As far as screws and the limit of the total go. */

@@ -1,6 +1,7 @@
 package dev.underprop.engine.lift;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
@@ -8,6 +9,9 @@ import java.util.Map;
 
 /** Which turns are refused and by what, with limits that may be set aside to see what a change of them would bring. */
 final class Verdicts {
+
+    /** Parts used that differ by less are equal. */
+    private static final double TIE = 1e-8;
 
     private final List<Limit> limits;
     private final BitSet aside;
@@ -35,13 +39,25 @@ final class Verdicts {
         return limits.get(limit).used(course.values()[limit]);
     }
 
-    /** Greatest part used of any limit. */
-    double worst(Course course) {
-        double worst = 0;
-        for (int i = 0; i < limits.size(); i++) {
-            worst = Math.max(worst, Double.isNaN(course.values()[i]) ? 0 : used(course, i));
+    /** How much of each limit is used, most first: the shorter of two in this order leaves more in hand. */
+    double[] used(Course course) {
+        double[] used = new double[limits.size()];
+        for (int i = 0; i < used.length; i++) {
+            used[i] = Double.isNaN(course.values()[i]) ? 0 : -used(course, i);
         }
-        return worst;
+        Arrays.sort(used);
+        return used;
+    }
+
+    /** Whether one leaves more in hand than another, by more than rounding. */
+    static boolean better(double[] one, double[] other) {
+        for (int i = 0; i < one.length; i++) {
+            double close = TIE * Math.max(1, Math.abs(other[i]));
+            if (Math.abs(one[i] - other[i]) > close) {
+                return one[i] > other[i];
+            }
+        }
+        return false;
     }
 
     /** Notes what a turn that is made brings. */

@@ -49,7 +49,13 @@ final class Wanted {
                     points.stream().map(LiftRequest.Point::level).toList());
             Line now = new Line(points, shore.y(), now(request));
             Line target = new Line(points, shore.y(), targets);
-            shore.posts().forEach(post -> add(post, found.at(post.x()), now.at(post.x()), target.at(post.x())));
+            double y = shore.y();
+            shore.posts().forEach(post -> {
+                double plane = request.target().plane().at(post.x(), y);
+                OptionalDouble own = target.at(post.x());
+                OptionalDouble wanted = own.isEmpty() && !Double.isNaN(plane) ? OptionalDouble.of(plane) : own;
+                add(post, found.at(post.x()), now.at(post.x()), wanted);
+            });
         }
         Screws screws = new Screws(request.screws(), request.limits());
         for (int p = 0; p < posts.size(); p++) {

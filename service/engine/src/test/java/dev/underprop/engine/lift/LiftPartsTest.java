@@ -104,7 +104,7 @@ class LiftPartsTest {
         JobPlan plan = Lifts.plan(floor, shores);
         LiftRequest request = Lifts.request(plan, Lifts.limits(INCH / 8, 1), ACME, 0.25 * INCH);
         List<LiftRequest.Point> points = new ArrayList<>(request.survey().points());
-        double[][] levels = {{2 * INCH, 0}, {8 * FOOT, -0.2 * INCH}, {15.8 * FOOT, 0}};
+        double[][] levels = {{2 * INCH, 0}, {8 * FOOT, -0.02 * INCH}, {15.8 * FOOT, 0}};
         for (double[] level : levels) {
             points.add(new LiftRequest.Point("left " + level[0], 0, level[0], level[1], Double.NaN));
             points.add(new LiftRequest.Point("right " + level[0], 4 * FOOT, level[0], level[1], Double.NaN));
