@@ -40,7 +40,7 @@ final class PlanReader {
     }
 
     /** At most one byte more than a plan may have: enough for the door to see that it is too large. */
-    private static byte[] read(Path path) throws IOException {
+    static byte[] read(Path path) throws IOException {
         try (InputStream in = Files.newInputStream(path)) {
             return in.readNBytes(Limits.USUAL.bytes() + 1);
         }

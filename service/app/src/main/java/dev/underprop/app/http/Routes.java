@@ -10,6 +10,7 @@ final class Routes {
     static void add(RoutesConfig routes, Plans plans, Pages pages, CataloguePages catalogue) {
         routes.post("/v1/layout-analyses", plans::analyse);
         routes.post("/v1/plan-checks", plans::check);
+        routes.post("/v1/lift-plans", plans::lift);
         get(routes, "/v1/checks", pages::checks);
         get(routes, "/v1/checks/{id}", pages::check);
         get(routes, "/v1/catalogue", catalogue::index);

@@ -38,4 +38,19 @@ public sealed interface Answer<T> {
             faults = List.copyOf(faults);
         }
     }
+
+    /**
+     * The same refusal for another question.
+     *
+     * @throws IllegalStateException when the plan was judged
+     */
+    default <U> Answer<U> unanswered() {
+        if (this instanceof Unreadable<T> unreadable) {
+            return new Unreadable<>(unreadable.faults());
+        }
+        if (this instanceof Faulty<T> faulty) {
+            return new Faulty<>(faulty.faults());
+        }
+        throw new IllegalStateException("an answer is no refusal");
+    }
 }

@@ -3,12 +3,16 @@ package dev.underprop.wire.door;
 import com.fasterxml.jackson.databind.JsonNode;
 import dev.underprop.api.model.JobPlan;
 import dev.underprop.api.model.LayoutAnalysis;
+import dev.underprop.api.model.LiftPlan;
 import dev.underprop.api.model.PlanCheck;
 import dev.underprop.engine.assess.Assessor;
+import dev.underprop.engine.lift.Lifter;
 import dev.underprop.wire.answer.AnswerWriter;
+import dev.underprop.wire.answer.LiftWriter;
 import dev.underprop.wire.answer.Question;
 import dev.underprop.wire.catalogue.Catalogue;
 import dev.underprop.wire.fault.Fault;
+import dev.underprop.wire.fault.Messages;
 import dev.underprop.wire.meaning.ModelReader;
 import dev.underprop.wire.meaning.PlanReader;
 import dev.underprop.wire.meaning.PlanReading;
@@ -46,8 +50,35 @@ public final class PlanDoor {
         return answer(text, format, options, AnswerWriter::check);
     }
 
-    /** The four steps of reading, each complete before the next; then the engine, then the words. */
+    /** How the floor of a plan is raised, turn by turn. A plan that asks for no lift is faulty. */
+    public Answer<LiftPlan> lift(byte[] text, Format format, AnswerOptions options) {
+        Answer<Read> read = read(text, format, options);
+        if (!(read instanceof Answer.Judged<Read> judged)) {
+            return read.unanswered();
+        }
+        if (!(judged.model().understood().lift() instanceof PlanReading.Raised raised)) {
+            Fault missing = Messages.MEMBER_MISSING.fault("", "lift").withPointer("/lift");
+            return faulty(List.of(missing), text, format);
+        }
+        Question question = judged.model().question();
+        return new Answer.Judged<>(
+                new LiftWriter(question, raised.request(), Lifter.plan(question.plan(), raised.request())).write());
+    }
+
+    /** A plan that was read, and what is asked of it. */
+    private record Read(Question question, PlanReading.Understood understood) {}
+
     private <T> Answer<T> answer(byte[] text, Format format, AnswerOptions options, Function<AnswerWriter, T> wanted) {
+        Answer<Read> read = read(text, format, options);
+        if (!(read instanceof Answer.Judged<Read> judged)) {
+            return read.unanswered();
+        }
+        Question question = judged.model().question();
+        return new Answer.Judged<>(wanted.apply(new AnswerWriter(question, Assessor.assess(question.plan()))));
+    }
+
+    /** The four steps of reading, each complete before the next. */
+    private Answer<Read> read(byte[] text, Format format, AnswerOptions options) {
         TreeReading reading = trees.read(text, format);
         if (reading instanceof TreeReading.Unreadable unreadable) {
             return new Answer.Unreadable<>(unreadable.faults());
@@ -75,7 +106,7 @@ public final class PlanDoor {
                 understood.assumptions(),
                 options.units(),
                 options.detail() == AnswerOptions.Detail.FULL);
-        return new Answer.Judged<>(wanted.apply(new AnswerWriter(question, Assessor.assess(understood.plan()))));
+        return new Answer.Judged<>(new Read(question, understood));
     }
 
     private static <T> Answer<T> faulty(List<Fault> faults, byte[] text, Format format) {

@@ -11,6 +11,7 @@ import dev.underprop.wire.catalogue.Catalogue;
 import dev.underprop.wire.fault.Messages;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
@@ -35,18 +36,23 @@ public final class PlanReader {
      */
     public PlanReading read(JobPlan model) {
         Findings findings = new Findings();
-        Supplier<dev.underprop.engine.plan.JobPlan> draft = draft(model, new Spot("", findings));
+        Spot root = new Spot("", findings);
+        List<ShoreDraft> shores = new ArrayList<>();
+        Supplier<dev.underprop.engine.plan.JobPlan> draft = draft(model, root, shores);
+        Optional<LiftDraft> lift = LiftReader.read(model, root.member("lift"), shores);
         if (!findings.isEmpty()) {
             return new PlanReading.Refused(findings.list());
         }
         dev.underprop.engine.plan.JobPlan plan = draft.get();
         reportUncarried(plan, new Spot("/floor/loads", findings));
+        PlanReading.Lift raised = lift.<PlanReading.Lift>map(l -> new PlanReading.Raised(l.request(plan)))
+                .orElseGet(PlanReading.NoLift::new);
         return findings.isEmpty()
-                ? new PlanReading.Understood(plan, Taken.from(model, plan))
+                ? new PlanReading.Understood(plan, Taken.from(model, plan), raised)
                 : new PlanReading.Refused(findings.list());
     }
 
-    private Supplier<dev.underprop.engine.plan.JobPlan> draft(JobPlan model, Spot root) {
+    private Supplier<dev.underprop.engine.plan.JobPlan> draft(JobPlan model, Spot root, List<ShoreDraft> known) {
         root.text("basis", model.getBasis()).choice(List.of(Basis.US_ASD.name()));
         Spot floor = root.member("floor");
         List<JoistDraft> joists =
@@ -58,6 +64,7 @@ public final class PlanReader {
                         floor.member("bearings"), joists, seats, new GirderReader(timber))
                 .read(model.getFloor().getBearings());
         List<ShoreDraft> shores = shores(model, root, joists, seats);
+        known.addAll(shores);
         SeatSpacing.check(joists, bearings, shores);
         RemovalReader removals = new RemovalReader(joists, bearings);
         NameTable<Integer> shoreNames = named(
