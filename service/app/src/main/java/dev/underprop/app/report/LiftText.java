@@ -46,7 +46,7 @@ final class LiftText {
                             + plan.getStages().size()),
                     stage));
         }
-        release(out, plan.getRelease());
+        release(out, plan);
         raised(out, plan.getRaised());
         section(out, "Taken, and under what every turn was looked at", plan.getAssumptions());
         return out.toString();
@@ -81,6 +81,11 @@ final class LiftText {
     static String use(LiftLimitUse use) {
         String words = LiftTurnText.kind(use.getLimit()) + " at " + use.getAt() + ": ";
         Double used = use.getUsed();
+        Quantity value = use.getValue();
+        Quantity allowed = use.getAllowed();
+        if (value != null && allowed != null) {
+            return words + CheckText.shown(value) + ", where " + CheckText.shown(allowed) + " is allowed";
+        }
         return words + (used == null ? "nothing is allowed" : LiftTurnText.part(used) + " of what is allowed");
     }
 
@@ -89,7 +94,7 @@ final class LiftText {
             List<String> lines = new ArrayList<>();
             for (LiftHelp help : obstacle.getHelp()) {
                 LiftLimitUse needed = help.getNeeded();
-                lines.add(help.getChange() + (needed == null ? "" : " Needed there: " + use(needed) + " now."));
+                lines.add(help.getChange() + (needed == null ? "" : " Needed, " + use(needed) + " now."));
             }
             section(out, paint.danger("WHAT STOPS IT"), List.of(obstacle.getReason()));
             section(out, "What would help", lines);
@@ -139,26 +144,30 @@ final class LiftText {
         }
     }
 
-    private void release(StringBuilder out, @Nullable LiftRelease release) {
+    private void release(StringBuilder out, LiftPlan plan) {
+        LiftRelease release = plan.getRelease();
         if (release == null) {
             return;
         }
-        if (!release.getPossible()) {
-            section(out, paint.danger("THE POSTS CANNOT BE LET DOWN"), List.of(release.getReason()));
+        List<LiftStage> stages = release.getStages();
+        List<String> onto = release.getOnto();
+        if (stages == null || onto == null) {
+            String reason = release.getReason();
+            section(out, paint.danger("THE POSTS CANNOT BE LET DOWN"), List.of(reason == null ? "" : reason));
             return;
         }
         section(
                 out,
                 paint.strong("LETTING DOWN"),
                 List.of(
-                        "First build up " + String.join(" and ", release.getOnto())
+                        "First build up " + String.join(" and ", onto)
                                 + " snug under every joist of the raised floor, and secure it.",
                         "Then let the posts down in these stages; take them out only when none carries anything."));
-        for (LiftStage stage : release.getStages()) {
+        for (LiftStage stage : stages) {
             out.append(turns.stage(
-                    paint.strong("LETTING DOWN, STAGE " + stage.getNumber() + " of "
-                            + release.getStages().size()),
-                    stage));
+                    paint.strong("LETTING DOWN, STAGE " + stage.getNumber() + " of " + stages.size()),
+                    stage,
+                    plan.getHold()));
         }
     }
 

@@ -21,7 +21,7 @@ final class LiftTurnText {
     private static final String BLANK = "________";
     private static final int SHOWN_LIMITS = 3;
 
-    String stage(String heading, LiftStage stage) {
+    String stage(String heading, LiftStage stage, Quantity hold) {
         StringBuilder out =
                 new StringBuilder("\n  ").append(heading).append(begins(stage)).append('\n');
         int number = 0;
@@ -33,7 +33,9 @@ final class LiftTurnText {
             }
         }
         out.append(Lines.wrapped("    ", 6, "Most used in this stage: " + mostUsed(stage.getGoverning()) + "."));
-        out.append("    Hold. Read every point, write it down, then go on or stop:\n");
+        out.append("    Hold ")
+                .append(CheckText.shown(hold))
+                .append(". Read every point at once and again at the end, write it down, then go on or stop:\n");
         int width = stage.getLevels().stream()
                 .mapToInt(l -> l.getAt().length())
                 .max()

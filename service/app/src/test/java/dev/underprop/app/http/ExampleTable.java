@@ -13,9 +13,17 @@ import java.util.regex.Pattern;
 final class ExampleTable {
     private static final String ANALYSES = "/v1/layout-analyses";
     private static final String CHECKS = "/v1/plan-checks";
+    private static final String LIFTS = "/v1/lift-plans";
     private static final String CATALOGUE = "/v1/catalogue";
     private static final String JSON = "application/json";
     private static final String YAML = "application/yaml";
+
+    /** Three of four stages done, the floor over A2 lower than its screw would have it. */
+    private static final String GOES_ON = String.join(
+            "\n  ",
+            "target: { level: 0 in }",
+            "turned: [{ post: A1, raise: 3/8 in }, { post: A2, raise: 3/8 in }, { post: A3, raise: 3/8 in }, { post: A4, raise: 3/8 in }]",
+            "readings: [{ point: over A1, level: -1/8 in }, { point: over A2, level: -3/16 in }, { point: over A3, level: -1/8 in }, { point: over A4, level: -1/8 in }]");
 
     private ExampleTable() {}
 
@@ -25,6 +33,9 @@ final class ExampleTable {
         byte[] latin = changed(twoBays, "Two equal bays", "Deux trav\u00e9es", StandardCharsets.ISO_8859_1);
         byte[] sillOut = contract.plan("planSillOut");
         byte[] broken = contract.plan("planBroken");
+        byte[] raised = contract.plan("planRaised");
+        byte[] weak = changed(raised, "load: 3500 lb", "load: 2000 lb", StandardCharsets.UTF_8);
+        byte[] goesOn = changed(raised, "target: { level: 0 in }", GOES_ON, StandardCharsets.UTF_8);
         byte[] syntax = "{ \"basis\": \"us-asd\" \"floor\": {} }".getBytes(StandardCharsets.UTF_8);
         byte[] large = new byte[(1 << 20) + 1];
         return List.of(
@@ -35,6 +46,9 @@ final class ExampleTable {
                 post("planCheckIncomplete", "checkPlan", 200, CHECKS, YAML, twoBays),
                 post("planCheckInadequate", "checkPlan", 200, CHECKS, YAML, overloaded),
                 post("planCheckUnstable", "checkPlan", 200, CHECKS, YAML, sillOut),
+                post("liftPlanned", "planLift", 200, LIFTS, YAML, raised),
+                post("liftImpossible", "planLift", 200, LIFTS, YAML, weak),
+                post("liftGoesOn", "planLift", 200, LIFTS, YAML, goesOn),
                 get("checkList", "listChecks", 200, "/v1/checks"),
                 get("checkPage", "explainCheck", 200, "/v1/checks/beam-bending"),
                 get("catalogueIndex", "listCatalogue", 200, CATALOGUE),

@@ -74,7 +74,7 @@ final class Planning {
 
     private LiftPlan written(Run run, Steps steps, Course start, Begun begun, Levels levels) {
         LiftPlan.Obstacle obstacle = run.stopped()
-                ? new Help(this, floor, run.gauges(), levels, begun).stopped(run, steps)
+                ? also(new Help(this, floor, run.gauges(), levels, begun).stopped(run, steps), steps)
                 : steps.obstacle(request);
         List<LiftPlan.PostCourse> posts = posts(run.course(), begun);
         boolean whole = obstacle instanceof LiftPlan.NoObstacle;
@@ -101,6 +101,23 @@ final class Planning {
                 obstacle,
                 release,
                 basis());
+    }
+
+    /** Screws that are too short, or a total that is too small, stand in the way besides. */
+    private LiftPlan.Stopped also(LiftPlan.Stopped stopped, Steps steps) {
+        if (!(steps.obstacle(request) instanceof LiftPlan.Stopped besides)) {
+            return stopped;
+        }
+        List<LiftPlan.Help> help = new ArrayList<>(stopped.help());
+        help.addAll(besides.help());
+        return new LiftPlan.Stopped(
+                stopped.stage(),
+                stopped.post(),
+                stopped.raised(),
+                stopped.limit(),
+                stopped.value(),
+                stopped.moves(),
+                help);
     }
 
     private List<LiftPlan.PostCourse> posts(Course end, Begun begun) {

@@ -56,6 +56,7 @@ public final class LiftWriter {
                 .headline(LiftWords.headline(plan, figures))
                 .notChecked(notChecked())
                 .cautions(LiftWords.CAUTIONS)
+                .hold(figures.quantity(Kind.DURATION, request.limits().hold()))
                 .stopRules(LiftWords.stopRules(request, figures))
                 .assumptions(
                         Stream.concat(LiftWords.assumptions(request, plan).stream(), question.assumptions().stream())
