@@ -34,6 +34,7 @@ class ContractTest {
                 .containsExactlyInAnyOrder(
                         "analyseLayout",
                         "checkPlan",
+                        "planLift",
                         "listChecks",
                         "explainCheck",
                         "listCatalogue",

@@ -36,8 +36,8 @@ class LiftDoorTest {
         assertThat(turn.getWords()).endsWith("turn up");
         assertThat(turn.getTorque()).isNotNull();
         assertThat(turn.getPull()).isNotNull();
-        assertThat(plan.getPosts().get(0).getTravelLeft().getValue()).isEqualTo(4.5);
-        assertThat(plan.getPosts().get(1).getTravelLeft().getValue()).isEqualTo(5.5);
+        assertThat(plan.getPosts().get(0).getTravelLeft().getValue()).isCloseTo(4.5, Assertions.within(1e-9));
+        assertThat(plan.getPosts().get(1).getTravelLeft().getValue()).isCloseTo(5.5, Assertions.within(1e-9));
         assertThat(plan.getRelease().getPossible()).isTrue();
         assertThat(plan.getRaised().getLifts())
                 .extracting(l -> l.getPost() + " " + l.getLift())
