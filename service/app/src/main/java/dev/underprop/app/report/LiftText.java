@@ -41,10 +41,9 @@ final class LiftText {
         section(out, "Posts", plan.getPosts().stream().map(LiftText::post).toList());
         count(out, plan);
         for (LiftStage stage : plan.getStages()) {
-            out.append(turns.stage(
-                    paint.strong("STAGE " + stage.getNumber() + " of "
-                            + plan.getStages().size()),
-                    stage));
+            String name =
+                    "STAGE " + stage.getNumber() + " of " + plan.getStages().size();
+            out.append(turns.stage(paint.strong(name), stage, plan.getHold()));
         }
         release(out, plan);
         raised(out, plan.getRaised());

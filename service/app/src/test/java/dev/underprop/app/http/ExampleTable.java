@@ -18,11 +18,11 @@ final class ExampleTable {
     private static final String JSON = "application/json";
     private static final String YAML = "application/yaml";
 
-    /** Three of four stages done, the floor over A2 lower than its screw would have it. */
+    /** One of two stages done, the floor over A2 lower than its screw would have it. */
     private static final String GOES_ON = String.join(
             "\n  ",
             "target: { level: 0 in }",
-            "turned: [{ post: A1, raise: 3/8 in }, { post: A2, raise: 3/8 in }, { post: A3, raise: 3/8 in }, { post: A4, raise: 3/8 in }]",
+            "turned: [{ post: A1, raise: 1/8 in }, { post: A2, raise: 1/8 in }, { post: A3, raise: 1/8 in }, { post: A4, raise: 1/8 in }]",
             "readings: [{ point: over A1, level: -1/8 in }, { point: over A2, level: -3/16 in }, { point: over A3, level: -1/8 in }, { point: over A4, level: -1/8 in }]");
 
     private ExampleTable() {}
