@@ -86,7 +86,24 @@ final class LettingDown {
                     "letting down " + post + ": " + refusal.after().shape().moves());
         }
         Limit limit = run.gauges().limits().get(refusal.limit());
-        return new LiftPlan.CannotLetDown("letting down " + post + " breaks a limit at " + limit.place());
+        double value = refusal.after().values()[refusal.limit()];
+        return new LiftPlan.CannotLetDown("letting down " + post + " would break a limit: " + words(limit) + ", "
+                + StrictMath.round(100 * limit.used(value)) + " % of what is allowed; the floor does not stand"
+                + " without these posts as it did with them");
+    }
+
+    private static String words(Limit limit) {
+        return switch (limit.kind()) {
+            case POST -> "load of post " + limit.place();
+            case PAD -> "ground under the pad of " + limit.place();
+            case BEAM -> "bending or shear of " + limit.place();
+            case JOIST -> "bending or shear of joist " + limit.place();
+            case CONTACT -> "clear space at " + limit.place();
+            case TIE -> "pull on the fastening of " + limit.place();
+            case SLACK -> "clear space over post " + limit.place();
+            case SLOPE -> "change of slope from " + limit.place();
+            case TRAVEL, TOTAL -> "raise of " + limit.place();
+        };
     }
 
     /** Fewest smallest turns down, the same length for all posts, after which no joist rests on a shore; empty if none. */
