@@ -53,9 +53,10 @@ public class LiftBenchmark {
         plan = DemoPlans.engine(LiftPlans.text(posts));
         request = request(plan, stages);
         LiftPlan lift = Lifter.plan(plan, request);
-        System.out.println(posts + " posts: " + lift.outcome() + ", " + lift.stages().size() + " stages, "
-                + lift.stages().stream().mapToInt(s -> s.turns().size()).sum() + " turns, "
-                + lift.basis().solved() + " contact solves");
+        System.out.println(
+                posts + " posts: " + lift.outcome() + ", " + lift.stages().size() + " stages, "
+                        + lift.stages().stream().mapToInt(s -> s.turns().size()).sum() + " turns, "
+                        + lift.basis().solved() + " contact solves");
     }
 
     /** One lift plan. */

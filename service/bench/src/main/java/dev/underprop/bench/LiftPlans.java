@@ -40,7 +40,10 @@ final class LiftPlans {
             pads:
               - { name: cast, kind: concrete, along: 24 in, across: 24 in, thickness: 10 in, strength: 2500 psi, unitWeight: 150 pcf }
             """;
-        return text.formatted(2 * (posts - 1) + 1, 4 * (posts - 1) + 1, heads.toString().stripTrailing())
+        return text.formatted(
+                        2 * (posts - 1) + 1,
+                        4 * (posts - 1) + 1,
+                        heads.toString().stripTrailing())
                 .getBytes(StandardCharsets.UTF_8);
     }
 }

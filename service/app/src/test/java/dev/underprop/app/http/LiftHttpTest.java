@@ -51,7 +51,7 @@ class LiftHttpTest {
     void togetherInPassesAndNotAlone() throws IOException {
         JsonNode together = answered("lift-together.yaml");
 
-        assertThat(together.at("/stages/1/passes")).hasSize(2);
+        assertThat(together.at("/stages/1/passes")).hasSizeGreaterThan(1);
         assertThat(together.at("/release/possible").asBoolean()).isTrue();
         assertThat(together.at("/count/stages").asInt())
                 .isEqualTo(together.at("/count/least").asInt());

@@ -37,7 +37,7 @@ class LiftTextTest {
         assertThat(text.indexOf("Nobody under or above")).isPositive().isLessThan(text.indexOf("STOP RULES"));
         assertThat(text.indexOf("STOP RULES")).isLessThan(text.indexOf("NOT CHECKED"));
         assertThat(text.indexOf("NOT CHECKED")).isLessThan(text.indexOf("STAGE 1 of 4"));
-        assertThat(text).contains("1/4 turn up.").contains("Hold 24 h.").contains("initials ____");
+        assertThat(text).contains("1/8 turn up.").contains("Hold 24 h.").contains("initials ____");
     }
 
     @ParameterizedTest

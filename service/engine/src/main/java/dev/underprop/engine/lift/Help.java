@@ -30,10 +30,13 @@ final class Help {
         if (!run.lifts().isEmpty()) {
             return lifts(run);
         }
+        if (floor.spent()) {
+            return spent(run);
+        }
         Stager.Refusal refusal = run.refusal();
         String post = planning.wanted().posts().get(refusal.post()).name();
         double raised = run.course().raised()[refusal.post()];
-        int stage = run.made().size() + 1;
+        int stage = run.attempted();
         if (refusal.limit() < 0) {
             Limit none = new Limit(Limit.Kind.CONTACT, post, 0);
             String moves = refusal.after().shape().stands()
@@ -48,13 +51,21 @@ final class Help {
         return new LiftPlan.Stopped(stage, post, raised, limit, value, "", help);
     }
 
+    private LiftPlan.Stopped spent(Run run) {
+        String first = planning.wanted().posts().get(0).name();
+        String words = "the search for turns was given up: the job is too large for one answer; divide it, or state"
+                + " coarser turns";
+        Limit none = new Limit(Limit.Kind.CONTACT, first, 0);
+        return new LiftPlan.Stopped(run.attempted(), first, run.course().raised()[0], none, Double.NaN, words, List.of());
+    }
+
     /** After a stage, something would move if only part of dead load held. */
     private LiftPlan.Stopped lifts(Run run) {
         List<LiftPlan.Turn> turns = run.made().get(run.made().size() - 1).turns();
         LiftPlan.Turn last = turns.get(turns.size() - 1);
         Limit none = new Limit(Limit.Kind.CONTACT, last.name(), 0);
         return new LiftPlan.Stopped(
-                run.made().size(), last.name(), last.raised(), none, Double.NaN, run.lifts(), List.of());
+                run.attempted(), last.name(), last.raised(), none, Double.NaN, run.lifts(), List.of());
     }
 
     /** A screw that can be set more finely. */
@@ -93,6 +104,9 @@ final class Help {
                 return kinds.stream()
                         .map(kind -> worst(kind, run, kinds.size() > 1))
                         .toList();
+            }
+            if (floor.spent()) {
+                return List.of();
             }
             int next = run.lifts().isEmpty() ? run.refusal().limit() : -1;
             if (next < 0) {

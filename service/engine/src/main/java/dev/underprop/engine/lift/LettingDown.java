@@ -79,6 +79,9 @@ final class LettingDown {
         if (!run.lifts().isEmpty()) {
             return new LiftPlan.CannotLetDown(run.lifts());
         }
+        if (run.floor().spent()) {
+            return new LiftPlan.CannotLetDown("the search for turns was given up: the job is too large for one answer");
+        }
         Stager.Refusal refusal = run.refusal();
         String post = floor.study().name(floor.heads().get(refusal.post()).contact());
         if (refusal.limit() < 0) {

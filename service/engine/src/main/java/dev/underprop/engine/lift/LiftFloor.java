@@ -19,6 +19,9 @@ final class LiftFloor {
     /** Nothing changes but screws. */
     private static final int NONE = -1;
 
+    /** Contacts answered for before a search for turns is given up: seconds, not minutes. */
+    private static final long MOST = 8_000_000L;
+
     private final StudiedFloor floor;
     private final Rules rules;
     private final List<Head> heads = new ArrayList<>();
@@ -134,6 +137,11 @@ final class LiftFloor {
 
     List<Bound> bounds() {
         return bounds;
+    }
+
+    /** Whether so much was solved that a search for turns is given up. */
+    boolean spent() {
+        return (long) solved * floor.places().size() > MOST;
     }
 
     int solved() {

@@ -16,6 +16,7 @@ final class Run {
     private int[] left = {};
     private int[] toGo = {};
     private boolean caughtUp;
+    private int attempted;
     private String lifts = "";
 
     Run(LiftFloor floor, Gauges gauges, LiftRequest request, Levels levels, Begun begun, BitSet aside) {
@@ -77,6 +78,7 @@ final class Run {
                 now[p] = Stager.share(steps[p], k, count) - Stager.share(steps[p], k - 1, count);
                 metres[p] = toGo[p] * screws.step(p);
             }
+            attempted++;
             Stager.Made made = stager.make(course, now, metres);
             course = made.end();
             left = made.left();
@@ -88,6 +90,11 @@ final class Run {
             }
             lifts = floor.lifts(course);
         }
+    }
+
+    /** Stages begun, the one in which it stopped among them. */
+    int attempted() {
+        return attempted;
     }
 
     /** Whether what had sunk was made up for first. */

@@ -69,7 +69,7 @@ final class Stager {
             int atOnce = screws.atOnce(p);
             least = Math.max(least, (steps[p] + atOnce - 1) / atOnce);
         }
-        for (int passes = least; passes <= most; passes++) {
+        for (int passes = least; passes <= most && !floor.spent(); passes++) {
             Made made = even(from, steps, toGo, passes);
             if (made.done()) {
                 return made;
@@ -118,7 +118,7 @@ final class Stager {
                 now[p] = Math.min(1, left[p]);
             }
             List<Made.Turned> turns = pass(course, now, toGo);
-            if (turns.isEmpty()) {
+            if (turns.isEmpty() || floor.spent()) {
                 return new Made(course, made, left);
             }
             made.add(turns);
@@ -140,7 +140,7 @@ final class Stager {
         List<Made.Turned> turns = new ArrayList<>();
         Course course = from;
         boolean progress = true;
-        while (progress && !pending.isEmpty()) {
+        while (progress && !pending.isEmpty() && !floor.spent()) {
             progress = false;
             for (List<Integer> group : turnable.groups(pending, toGo)) {
                 List<Integer> tied = new ArrayList<>(group);
