@@ -43,7 +43,9 @@ class ContractTest {
                         "getContract",
                         "healthLive",
                         "healthReady",
-                        "showService");
+                        "showService",
+                        "showDocs",
+                        "getPageFile");
     }
 
     @Test

@@ -60,7 +60,7 @@ class CharsetTest {
     void textsArriveAsTheyWereSent() throws ApiException {
         ServiceApi service = new ServiceApi(client());
 
-        assertThat(service.getContract()).isEqualTo(TITLE);
+        assertThat(service.getContract(null)).isEqualTo(TITLE);
         assertThat(service.explainProblem("faulty")).isEqualTo(TITLE);
     }
 

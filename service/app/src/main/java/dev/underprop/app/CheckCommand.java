@@ -46,6 +46,11 @@ final class CheckCommand implements Callable<Integer> {
     private AnswerOptions.Detail detail = AnswerOptions.Detail.COMPACT;
 
     @Option(
+            names = "--working",
+            description = "Tells how each check is worked out, line by line, for a reviewer to follow.")
+    private boolean working;
+
+    @Option(
             names = "--report",
             paramLabel = "json:FILE",
             description =
@@ -59,6 +64,6 @@ final class CheckCommand implements Callable<Integer> {
                     spec.commandLine(), "A report is written as json:FILE, not as " + report + ".");
         }
         String file = report.isEmpty() ? "" : report.substring(JSON.length());
-        return new Batch(new AnswerOptions(units, detail), file).run(paths);
+        return new Batch(new AnswerOptions(units, detail, working), file).run(paths);
     }
 }

@@ -27,7 +27,7 @@ class CatalogueCommandTest {
         for (String part : Parts.standard().names()) {
             assertThat(out.toString()).contains(part + "  ");
         }
-        assertThat(out.toString()).contains("soils  Allowable pressures of soils (46 entries)");
+        assertThat(out.toString()).contains("soils  Allowable pressures of soils (71 entries)");
     }
 
     @Test

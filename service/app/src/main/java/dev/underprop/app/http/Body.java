@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.time.Duration;
 import java.util.Map;
+import java.util.zip.ZipException;
 
 /** Reads the body of a request within a size and a time, whether its length was announced or not. */
 final class Body {
@@ -31,16 +32,18 @@ final class Body {
         this.patience = patience;
     }
 
-    /** All bytes of the body. */
+    /** All bytes of the body, unpacked. */
     byte[] read(Context context) {
+        boolean packed = Negotiation.packed(context);
         long announced = context.req().getContentLengthLong();
         if (announced > FORBEARANCE * most) {
             throw tooLarge();
         }
         try {
-            return announced > most
-                    ? refuseAfter(context.req().getInputStream())
-                    : drain(context.req().getInputStream());
+            InputStream in = context.req().getInputStream();
+            return announced > most ? refuseAfter(in) : drain(packed ? Gzip.unpacked(in) : in);
+        } catch (ZipException e) {
+            throw Refused.because(ProblemKind.UNREADABLE, "The body is not well-formed gzip.", CLOSE);
         } catch (IOException e) {
             throw Refused.because(ProblemKind.UNREADABLE, "The body did not arrive whole.", CLOSE);
         }

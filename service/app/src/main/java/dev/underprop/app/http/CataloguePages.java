@@ -35,16 +35,7 @@ final class CataloguePages {
         return Refused.because(ProblemKind.NOT_FOUND, detail);
     }
 
-    /** The same bytes have the same tag, so that an answer may be kept and asked after. */
     private static void reply(Context context, Object model) {
-        byte[] bytes = Documents.json(model, false);
-        EntityTag tag = EntityTag.of(bytes);
-        context.header("ETag", tag.text());
-        context.header("Cache-Control", "no-cache");
-        if (tag.isHeld(context.req().getHeaders("If-None-Match"))) {
-            context.status(304);
-        } else {
-            Replies.bytes(context, Replies.JSON, bytes);
-        }
+        new Kept(Replies.JSON, Documents.json(model, false)).reply(context);
     }
 }

@@ -24,6 +24,11 @@ record EntityTag(String text) {
         }
     }
 
+    /** The same for bytes that mean the same. */
+    String weak() {
+        return WEAK + text;
+    }
+
     /**
      * True when the client holds the answer.
      *

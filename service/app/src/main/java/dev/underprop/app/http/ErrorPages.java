@@ -23,10 +23,11 @@ final class ErrorPages extends ErrorHandler {
         Object failure = request.getAttribute(ERROR_EXCEPTION);
         int status = failure instanceof HttpException wrong ? wrong.getCode() : response.getStatus();
         Problem problem = status == HttpStatus.INTERNAL_SERVER_ERROR_500 && failure instanceof Throwable thrown
-                ? Failures.logged(thrown)
+                ? Failures.logged(thrown, RequestId.of(request))
                 : problem(status);
         response.setStatus(problem.getStatus());
         fields(response.getHeaders());
+        response.getHeaders().put(RequestId.HEADER, RequestId.of(request));
         byte[] bytes = Documents.json(problem, false);
         response.getHeaders().put(HttpHeader.CONTENT_LENGTH, bytes.length);
         response.write(true, ByteBuffer.wrap(bytes), callback);

@@ -18,12 +18,13 @@ final class Failures {
     private Failures() {}
 
     static void answer(Context context, Throwable failure) {
-        Replies.problem(context, logged(failure), Map.of());
+        Object request = context.req().getAttribute(RequestId.ATTRIBUTE);
+        Replies.problem(context, logged(failure, String.valueOf(request)), Map.of());
     }
 
     /** For what Javalin does not hand to exception handlers: the errors of the virtual machine. */
     static void answer(HttpServletResponse response, Throwable failure) {
-        Problem problem = logged(failure);
+        Problem problem = logged(failure, String.valueOf(response.getHeader(RequestId.HEADER)));
         try {
             response.resetBuffer();
             response.setStatus(problem.getStatus());
@@ -35,9 +36,9 @@ final class Failures {
     }
 
     /** A problem with an id, under which the failure stands in the log. */
-    static Problem logged(Throwable failure) {
+    static Problem logged(Throwable failure, String request) {
         String id = "urn:uuid:" + UUID.randomUUID();
-        LOG.error("Failure {}", id, failure);
+        LOG.error("Failure {} of request {}", id, request, failure);
         return ProblemKind.INTERNAL_ERROR
                 .problem("Nothing can be said about the plan. Please report the id of this problem.")
                 .instance(id);

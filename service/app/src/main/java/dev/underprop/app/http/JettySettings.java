@@ -51,6 +51,7 @@ final class JettySettings {
         http.setUriCompliance(UriCompliance.DEFAULT);
         http.addCustomizer((request, headers) -> {
             Replies.SAFETY.forEach(headers::put);
+            headers.put(RequestId.HEADER, RequestId.name(request));
             return request;
         });
     }

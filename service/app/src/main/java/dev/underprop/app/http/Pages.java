@@ -24,7 +24,7 @@ final class Pages {
             A calculation aid. The local building code and a licensed engineer decide.
             Nobody under or above the bay while a screw is turned or a bearing is taken out.
 
-            Contract: /openapi.yaml
+            Contract: /openapi.yaml, in a browser /docs
             Checks:   /v1/checks
             Look up:  /v1/catalogue
             Ask:      POST /v1/plan-checks, POST /v1/layout-analyses
@@ -32,21 +32,29 @@ final class Pages {
             """;
 
     private final Readiness readiness;
-    private final String contract;
+    private final Kept front = new Kept(Replies.PLAIN, FRONT.getBytes(StandardCharsets.UTF_8));
+    private final Kept contract = new Kept(Replies.YAML, resource("/openapi/openapi.yaml"));
+    private final WebPages web;
 
-    Pages(Readiness readiness) {
+    Pages(Readiness readiness, WebPages web) {
         this.readiness = readiness;
-        this.contract = resource("/openapi/openapi.yaml");
+        this.web = web;
     }
 
+    /** A page for browsers, which like it best; a text for all others. */
     void front(Context context) {
-        Negotiation.accept(context, Replies.PLAIN);
-        Replies.text(context, Replies.PLAIN, FRONT);
+        context.header("Vary", "Accept");
+        if (Negotiation.prefers(context, WebPages.HTML, Replies.PLAIN)) {
+            web.front(context);
+        } else {
+            Negotiation.accept(context, Replies.PLAIN);
+            front.reply(context);
+        }
     }
 
     void contract(Context context) {
         Negotiation.accept(context, Replies.YAML);
-        Replies.text(context, Replies.YAML, contract);
+        contract.reply(context);
     }
 
     void checks(Context context) {
@@ -97,12 +105,12 @@ final class Pages {
         return Refused.because(ProblemKind.NOT_FOUND, detail);
     }
 
-    private static String resource(String name) {
+    private static byte[] resource(String name) {
         try (InputStream in = Pages.class.getResourceAsStream(name)) {
             if (in == null) {
                 throw new IllegalStateException(name + " is missing from the class path");
             }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            return in.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException(name, e);
         }

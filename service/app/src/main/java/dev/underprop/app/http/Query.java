@@ -21,6 +21,8 @@ final class Query {
     private static final Map<String, UnitSystem> UNITS = ordered("us", UnitSystem.US, "si", UnitSystem.SI);
     private static final Map<String, Detail> DETAILS = ordered("compact", Detail.COMPACT, "full", Detail.FULL);
 
+    private static final Map<String, Boolean> YES_NO = ordered("true", true, "false", false);
+
     private static final int LONGEST = 100;
 
     private final Map<String, String> given = new LinkedHashMap<>();
@@ -48,11 +50,12 @@ final class Query {
     /** The options of an answer. */
     static AnswerOptions options(Context context) {
         Query query = of(context);
-        query.refuseOthers(List.of("units", "detail"));
+        query.refuseOthers(List.of("units", "detail", "working"));
         UnitSystem units = query.choice("units", "system of units", UNITS, AnswerOptions.USUAL.units());
         Detail detail = query.choice("detail", "detail", DETAILS, AnswerOptions.USUAL.detail());
+        boolean working = query.choice("working", "choice of working", YES_NO, AnswerOptions.USUAL.working());
         query.check();
-        return new AnswerOptions(units, detail);
+        return new AnswerOptions(units, detail, working);
     }
 
     /** The options of an answer that is told in full always. */

@@ -12,13 +12,18 @@ final class Replies {
     static final String PLAIN = "text/plain";
     static final String YAML = "application/yaml";
     static final String PROBLEM = "application/problem+json";
+    static final String POLICY = "Content-Security-Policy";
 
     /** What every answer carries: nothing here is to be guessed at, framed or kept. */
     static final Map<String, String> SAFETY = Map.of(
-            "X-Content-Type-Options", "nosniff",
-            "Cache-Control", "no-store",
-            "Content-Security-Policy", "default-src 'none'; frame-ancestors 'none'",
-            "Referrer-Policy", "no-referrer");
+            "X-Content-Type-Options",
+            "nosniff",
+            "Cache-Control",
+            "no-store",
+            POLICY,
+            "default-src 'none'; frame-ancestors 'none'",
+            "Referrer-Policy",
+            "no-referrer");
 
     private Replies() {}
 
@@ -27,10 +32,12 @@ final class Replies {
     }
 
     static void text(Context context, String mediaType, String text) {
-        bytes(
-                context,
-                mediaType + (mediaType.equals(PLAIN) ? "; charset=utf-8" : ""),
-                text.getBytes(StandardCharsets.UTF_8));
+        bytes(context, withCharset(mediaType), text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Texts name their charset; JSON and YAML have none to name. */
+    static String withCharset(String mediaType) {
+        return mediaType.startsWith("text/") ? mediaType + "; charset=utf-8" : mediaType;
     }
 
     static void problem(Context context, Problem problem, Map<String, String> headers) {
@@ -41,7 +48,13 @@ final class Replies {
 
     static void bytes(Context context, String contentType, byte[] bytes) {
         context.contentType(contentType);
-        context.res().setContentLength(bytes.length);
-        context.result(bytes);
+        context.res().addHeader("Vary", "Accept-Encoding");
+        byte[] sent = bytes;
+        if (Gzip.wanted(context, bytes.length)) {
+            context.header("Content-Encoding", Gzip.NAME);
+            sent = Gzip.packed(bytes);
+        }
+        context.res().setContentLength(sent.length);
+        context.result(sent);
     }
 }

@@ -7,7 +7,7 @@ import io.javalin.http.Handler;
 final class Routes {
     private Routes() {}
 
-    static void add(RoutesConfig routes, Plans plans, Pages pages, CataloguePages catalogue) {
+    static void add(RoutesConfig routes, Plans plans, Pages pages, WebPages web, CataloguePages catalogue) {
         routes.post("/v1/layout-analyses", plans::analyse);
         routes.post("/v1/plan-checks", plans::check);
         routes.post("/v1/lift-plans", plans::lift);
@@ -20,6 +20,8 @@ final class Routes {
         get(routes, "/health/live", pages::live);
         get(routes, "/health/ready", pages::ready);
         get(routes, "/", pages::front);
+        get(routes, "/docs", web::docs);
+        get(routes, "/pages/{file}", web::file);
     }
 
     /** HEAD goes the way of GET, so that it gets the same headers; the server leaves the body out. */

@@ -17,7 +17,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.function.Consumer;
-import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -28,6 +27,7 @@ public final class Service implements AutoCloseable {
 
     private final PlanDoor door = new PlanDoor();
     private final Readiness readiness = new Readiness();
+    private final WebPages web = new WebPages();
     private final Workbench workbench;
     private final Plans plans;
     private final Pages pages;
@@ -36,7 +36,7 @@ public final class Service implements AutoCloseable {
     private Service(Settings settings, Consumer<RoutesConfig> more) {
         workbench = new Workbench(settings.places(), settings.waiting(), settings.analysisTime());
         plans = new Plans(door, new Body(settings.bodyBytes(), settings.bodyTime()), workbench, readiness);
-        pages = new Pages(readiness);
+        pages = new Pages(readiness, web);
         javalin = Javalin.create(config -> {
             configure(config, settings);
             more.accept(config.routes);
@@ -78,11 +78,6 @@ public final class Service implements AutoCloseable {
         workbench.close();
     }
 
-    /** Requests that have begun and not ended. */
-    long requests() {
-        return ((GracefulHandler) javalin.jettyServer().server().getHandler()).getCurrentRequestCount();
-    }
-
     InternalRouter router() {
         return javalin.unsafe.internalRouter;
     }
@@ -96,7 +91,7 @@ public final class Service implements AutoCloseable {
         config.router.ignoreTrailingSlashes = false;
         JettySettings.apply(config.jetty, settings);
         config.router.javaLangErrorHandler(Failures::answer);
-        Routes.add(config.routes, plans, pages, new CataloguePages());
+        Routes.add(config.routes, plans, pages, web, new CataloguePages());
         config.routes.exception(
                 Refused.class, (refused, context) -> Replies.problem(context, refused.problem(), refused.headers()));
         config.routes.exception(EndpointNotFound.class, (missing, context) -> unrouted(context));

@@ -55,7 +55,7 @@ final class CheckText {
         return fails && shown.equals("1.000") ? "> 1" : shown;
     }
 
-    private static String place(CheckResult check) {
+    static String place(CheckResult check) {
         Quantity at = check.getAt();
         return check.getPlace() + (at == null ? "" : " at " + shown(at));
     }
@@ -68,7 +68,7 @@ final class CheckText {
                 : shown(demand) + " against " + shown(capacity) + ".";
     }
 
-    private static String where(CheckResult check) {
+    static String where(CheckResult check) {
         List<String> parts = new ArrayList<>();
         String situation = check.getSituation();
         if (situation != null) {

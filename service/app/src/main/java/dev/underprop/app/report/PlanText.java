@@ -35,6 +35,7 @@ final class PlanText {
         dangers(out, result.getAdvisories());
         worst(out, result.getChecks());
         result.getSituations().forEach(situation -> byHand(out, situation));
+        working(out, result.getChecks());
         section(out, "Worth knowing", told(result.getAdvisories(), Severity.INFO));
         section(out, "Taken, since the plan does not say", result.getAssumptions());
         return out.toString();
@@ -99,6 +100,13 @@ final class PlanText {
                 .append(made.size())
                 .append(")\n");
         made.stream().limit(shown).forEach(check -> out.append(text.of(check)));
+    }
+
+    private static void working(StringBuilder out, List<CheckResult> checks) {
+        String text = WorkingText.of(checks);
+        if (!text.isEmpty()) {
+            out.append("  Working\n").append(text);
+        }
     }
 
     /** What stands in for the analysis where there is none, one line for each rule. */

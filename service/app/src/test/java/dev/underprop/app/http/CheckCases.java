@@ -21,7 +21,7 @@ import org.yaml.snakeyaml.constructor.SafeConstructor;
  * @param good the plan it is content with
  * @param bad the plan it is not content with
  */
-record CheckCases(CheckId check, String because, Case good, Case bad) {
+public record CheckCases(CheckId check, String because, Case good, Case bad) {
 
     /**
      * One plan.
@@ -29,7 +29,7 @@ record CheckCases(CheckId check, String because, Case good, Case bad) {
      * @param verdict the verdict that the check is to have there
      * @param plan a demo with some of its words changed
      */
-    record Case(String verdict, String plan) {}
+    public record Case(String verdict, String plan) {}
 
     /** Whether there are plans for the check: a file of its name among the test resources. */
     static boolean given(CheckId id) {
@@ -70,7 +70,7 @@ record CheckCases(CheckId check, String because, Case good, Case bad) {
     }
 
     /** The plans of every check that has some. */
-    static List<String> plans() {
+    public static List<String> plans() {
         List<String> plans = new ArrayList<>();
         for (CheckId id : CheckId.values()) {
             if (given(id)) {

@@ -3,6 +3,7 @@ package dev.underprop.app.http;
 import static io.restassured.RestAssured.given;
 
 import io.restassured.builder.RequestSpecBuilder;
+import io.restassured.config.DecoderConfig;
 import io.restassured.config.EncoderConfig;
 import io.restassured.config.RestAssuredConfig;
 import io.restassured.response.Response;
@@ -28,6 +29,7 @@ final class Client {
                         .setPort(port)
                         .setUrlEncodingEnabled(false)
                         .setConfig(RestAssuredConfig.config()
+                                .decoderConfig(DecoderConfig.decoderConfig().noContentDecoders())
                                 .encoderConfig(EncoderConfig.encoderConfig()
                                         .appendDefaultContentCharsetToContentTypeIfUndefined(false)))
                         .build())

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
@@ -49,6 +50,18 @@ final class ContractFile {
     JsonNode tree() {
         Object tree = new Yaml(new SafeConstructor(new LoaderOptions())).load(text());
         return new ObjectMapper().valueToTree(tree);
+    }
+
+    /** Method and path of every operation, in order. */
+    List<String> operations() {
+        List<String> operations = new ArrayList<>();
+        tree().path("paths")
+                .fields()
+                .forEachRemaining(path -> path.getValue()
+                        .fieldNames()
+                        .forEachRemaining(
+                                method -> operations.add(method.toUpperCase(Locale.ROOT) + " " + path.getKey())));
+        return operations.stream().sorted().toList();
     }
 
     /** The text of a request example, as a reader would copy it. */

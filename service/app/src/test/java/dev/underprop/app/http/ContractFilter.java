@@ -17,8 +17,10 @@ import io.restassured.specification.FilterableResponseSpecification;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** Holds every response against the contract; requests too, unless they are wrong on purpose. */
@@ -71,12 +73,37 @@ final class ContractFilter implements Filter {
 
     /** What every answer carries, and what none does. */
     private static void assertSafe(Response response, String address) {
-        boolean kept = address.contains("/v1/catalogue") && response.statusCode() < 400;
+        boolean kept = response.header("ETag") != null;
+        assertThat(kept).as("kept").isEqualTo(isKept(address) && response.statusCode() < 400);
         Map<String, String> expected = new LinkedHashMap<>(Replies.SAFETY);
         expected.computeIfPresent("Cache-Control", (name, usual) -> kept ? "no-cache" : usual);
+        if (response.statusCode() < 400 && List.of("/", "/docs").contains(path(address))) {
+            assertThat(response.header(Replies.POLICY))
+                    .startsWith("default-src 'none';")
+                    .endsWith("frame-ancestors 'none'");
+            expected.remove(Replies.POLICY);
+        }
         expected.forEach(
                 (name, value) -> assertThat(response.header(name)).as(name).isEqualTo(value));
         assertThat(response.header("Server")).isNull();
+        assertThat(response.header(RequestId.HEADER)).matches("[A-Za-z0-9._-]{1,64}");
+        assertThat(response.header("Access-Control-Allow-Origin"))
+                .as("no other origin may read")
+                .isNull();
+    }
+
+    /** Whether an address is one whose answers may be kept: whatever does not depend on a plan or the state of the service. */
+    private static boolean isKept(String address) {
+        String path = path(address);
+        return path.equals("/")
+                || path.equals("/docs")
+                || path.equals("/openapi.yaml")
+                || path.startsWith("/pages/")
+                || path.startsWith("/v1/catalogue");
+    }
+
+    private static String path(String address) {
+        return URI.create(address).getPath();
     }
 
     private static OpenApiInteractionValidator validator(LevelResolver.Builder levels) {

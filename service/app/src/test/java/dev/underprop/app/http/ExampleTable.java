@@ -46,6 +46,7 @@ final class ExampleTable {
                 post("planCheckIncomplete", "checkPlan", 200, CHECKS, YAML, twoBays),
                 post("planCheckInadequate", "checkPlan", 200, CHECKS, YAML, overloaded),
                 post("planCheckUnstable", "checkPlan", 200, CHECKS, YAML, sillOut),
+                post("planCheckWorking", "checkPlan", 200, CHECKS + "?working=true", YAML, overloaded),
                 post("liftPlanned", "planLift", 200, LIFTS, YAML, raised),
                 post("liftImpossible", "planLift", 200, LIFTS, YAML, weak),
                 post("liftGoesOn", "planLift", 200, LIFTS, YAML, goesOn),
@@ -57,10 +58,17 @@ final class ExampleTable {
                 get("problemPage", "explainProblem", 200, "/problems/faulty"),
                 get("contractText", "getContract", 200, "/openapi.yaml").shown(Likeness.BEGINNING),
                 get("servicePage", "showService", 200, "/"),
+                page("frontPage", "showService", "/").with("Accept", "text/html"),
+                page("docsPage", "showDocs", "/docs"),
+                page("pageFileDemo", "getPageFile", "/pages/two-spans.yaml"),
+                page("pageFileIcon", "getPageFile", "/pages/icon.svg"),
+                page("pageFileScript", "getPageFile", "/pages/front.js"),
+                page("pageFileStyle", "getPageFile", "/pages/page.css"),
                 get("healthUp", "healthLive", 200, "/health/live"),
                 get("healthUp", "healthReady", 200, "/health/ready"),
                 post("problemUnreadable", "checkPlan", 400, CHECKS, JSON, syntax),
                 post("problemUnreadableEncoding", "checkPlan", 400, CHECKS, YAML, latin),
+                get("problemUnreadableAddress", "explainCheck", 400, "/v1/checks/beam%2Fbending"),
                 get("problemNotFound", "explainCheck", 404, "/v1/checks/beam-bendin"),
                 get("problemPartNotFound", "showCatalogue", 404, CATALOGUE + "/soil"),
                 get("problemFaultyPaging", "showCatalogue", 422, CATALOGUE + "/soils?limit=0"),
@@ -73,6 +81,10 @@ final class ExampleTable {
                 get("problemInternalError", "checkPlan", 500, ExampleService.DEFECT)
                         .shown(Likeness.BUT_FOR_INSTANCE),
                 get("problemUnavailable", "checkPlan", 503, ExampleService.OVERLOADED));
+    }
+
+    private static ExampleRequest page(String example, String operation, String address) {
+        return get(example, operation, 200, address).shown(Likeness.BEGINNING);
     }
 
     /** A plan with a passage changed that it holds once. */

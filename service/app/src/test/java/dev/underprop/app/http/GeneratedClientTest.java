@@ -43,7 +43,7 @@ class GeneratedClientTest {
 
     @Test
     void analyses() throws ApiException {
-        LayoutAnalysis analysis = new PlansApi(client).analyseLayout(plan("two-spans.yaml"), "us", "compact");
+        LayoutAnalysis analysis = new PlansApi(client).analyseLayout(plan("two-spans.yaml"), "us", "compact", null);
 
         assertThat(analysis.getSituations()
                         .get(0)
@@ -57,7 +57,7 @@ class GeneratedClientTest {
 
     @Test
     void checks() throws ApiException {
-        PlanCheck check = new PlansApi(client).checkPlan(plan("sill-out-loose.yaml"), "si", null);
+        PlanCheck check = new PlansApi(client).checkPlan(plan("sill-out-loose.yaml"), "si", null, null);
 
         assertThat(check.getVerdict()).isEqualTo(PlanVerdict.UNSTABLE);
         assertThat(check.getCautions()).isNotEmpty();
@@ -68,7 +68,7 @@ class GeneratedClientTest {
         JobPlan faulty = plan("two-spans.yaml");
         faulty.getShores().get(0).setAt("6 kip");
 
-        assertThatThrownBy(() -> new PlansApi(client).checkPlan(faulty, null, null))
+        assertThatThrownBy(() -> new PlansApi(client).checkPlan(faulty, null, null, null))
                 .isInstanceOfSatisfying(ApiException.class, failure -> {
                     assertThat(failure.getCode()).isEqualTo(422);
                     assertThat(problem(failure).getErrors())
@@ -79,7 +79,7 @@ class GeneratedClientTest {
 
     @Test
     void getsTheProblemOfAnUnknownUnit() {
-        assertThatThrownBy(() -> new PlansApi(client).checkPlan(plan("two-spans.yaml"), "metric", null))
+        assertThatThrownBy(() -> new PlansApi(client).checkPlan(plan("two-spans.yaml"), "metric", null, null))
                 .isInstanceOfSatisfying(ApiException.class, failure -> {
                     assertThat(failure.getCode()).isEqualTo(422);
                     assertThat(problem(failure).getErrors().get(0).getPointer()).isEqualTo("?units");

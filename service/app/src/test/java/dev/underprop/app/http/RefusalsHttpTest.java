@@ -66,12 +66,12 @@ class RefusalsHttpTest {
         }
         Response refused = Client.wrong()
                 .header("Content-Type", "application/yaml")
-                .header("Content-Encoding", "gzip")
+                .header("Content-Encoding", "deflate")
                 .body(zipped.toByteArray())
                 .post(CHECK);
 
         assertProblem(refused, 415, "unsupported-media-type");
-        assertThat(detail(refused)).contains("uncompressed");
+        assertThat(detail(refused)).contains("not in deflate");
     }
 
     @ParameterizedTest
@@ -108,7 +108,8 @@ class RefusalsHttpTest {
                 "units=US               | ?units  | choice-unknown     | Use one of: us, si.",
                 "detail=everything      | ?detail | choice-unknown     | Use one of: compact, full.",
                 "unit=si                | ?unit   | unknown-parameter  | Did you mean units?",
-                "working=true           | ?working| unknown-parameter  | 'Leave it out, or use one of: units, detail.'",
+                "working=yes            | ?working| choice-unknown     | 'Use one of: true, false.'",
+                "report=json            | ?report | unknown-parameter  | 'Leave it out, or use one of: units, detail, working.'",
                 "units=us&units=si      | ?units  | parameter-repeated | Keep one of them.",
             })
     void queryParameterIsKnownOrRefused(String query, String pointer, String code, String remedy) {

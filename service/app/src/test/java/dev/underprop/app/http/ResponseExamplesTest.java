@@ -95,7 +95,15 @@ class ResponseExamplesTest {
     void onlyWhatMustDifferIsNotComparedInWhole() {
         assertThat(rows().stream().filter(row -> row.likeness() != Likeness.WHOLE))
                 .extracting(ExampleRequest::example)
-                .containsExactly("contractText", "problemInternalError");
+                .containsExactly(
+                        "contractText",
+                        "frontPage",
+                        "docsPage",
+                        "pageFileDemo",
+                        "pageFileIcon",
+                        "pageFileScript",
+                        "pageFileStyle",
+                        "problemInternalError");
         assertThat(shown.value("contractText").textValue().lines()).hasSize(LINES_OF_THE_CONTRACT);
     }
 

@@ -28,6 +28,19 @@ final class Wire implements AutoCloseable {
         return this;
     }
 
+    /** What comes back up to the next blank line: the server has begun to read a body that was announced to wait for it. */
+    String head() throws IOException {
+        StringBuilder head = new StringBuilder();
+        while (head.indexOf("\r\n\r\n") < 0) {
+            int next = socket.getInputStream().read();
+            if (next < 0) {
+                return head.toString();
+            }
+            head.append((char) next);
+        }
+        return head.toString();
+    }
+
     /** Everything that comes back until the server closes. */
     String answer() throws IOException {
         return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);

@@ -19,9 +19,27 @@ public final class Assessor {
 
     private Assessor() {}
 
-    /** Assesses one plan. */
+    /** Assesses one plan, without calculation records. */
     public static Assessment assess(JobPlan plan) {
-        Structure structure = new Structure(plan);
+        return assess(plan, false);
+    }
+
+    /**
+     * Assesses one plan.
+     *
+     * @param working whether every check carries its calculation record
+     */
+    public static Assessment assess(JobPlan plan, boolean working) {
+        return assess(new Structure(plan), Integer.MAX_VALUE, working);
+    }
+
+    /** The same with the first so many live load patterns alone: what more of them add can be told by comparison. */
+    static Assessment assess(Structure structure, int mostPatterns) {
+        return assess(structure, mostPatterns, false);
+    }
+
+    private static Assessment assess(Structure structure, int mostPatterns, boolean working) {
+        JobPlan plan = structure.plan();
         Combinations combinations = Combinations.of(structure.model());
         List<SituationResult> situations = new ArrayList<>();
         int patterns = 0;
@@ -31,9 +49,9 @@ public final class Assessor {
         Seats seats = Seats.first(structure, plan.situations().get(0));
         for (Situation situation : plan.situations()) {
             seats = situations.isEmpty() ? seats : seats.next(situation);
-            SituationRun run = new SituationRun(structure, situation, combinations, seats);
+            SituationRun run = new SituationRun(structure, situation, combinations, seats, mostPatterns);
             run.run();
-            situations.add(new SituationJudge(run, before).judge());
+            situations.add(new SituationJudge(run, before, working).judge());
             before = situation;
             patterns = Math.max(patterns, run.patternCount());
             settings = Math.max(settings, run.occurrences().settings());

@@ -3,12 +3,14 @@ package dev.underprop.engine.assess;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.clause.aci318_19.Section14_5_6;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.PostType;
 import dev.underprop.engine.plan.PostType.Plate;
 import dev.underprop.engine.standard.Citation;
+import dev.underprop.engine.standard.Dimension;
 import dev.underprop.engine.standard.Outcome;
 
 /** The base plate pressed on its pad, an even pressure under the whole plate. */
@@ -30,11 +32,16 @@ final class BasePlateJudge {
 
     private BasePlateJudge() {}
 
+    /** As {@link #judge(Post, Material, double, double, Working)}, without a record. */
+    static Finding judge(Post post, Material material, double load, double factoredLoad) {
+        return judge(post, material, load, factoredLoad, Working.OFF);
+    }
+
     /**
      * @param load greatest load of the post, allowable stress combinations (N)
      * @param factoredLoad greatest load of the post, strength combinations (N), NaN where they are not solved
      */
-    static Finding judge(Post post, Material material, double load, double factoredLoad) {
+    static Finding judge(Post post, Material material, double load, double factoredLoad, Working working) {
         if (!(post.type() instanceof PostType type)) {
             return new CheckResult.NotChecked("no post type is named, so the base plate is not known (declare: type)");
         }
@@ -47,14 +54,14 @@ final class BasePlateJudge {
                     "the base plate reaches beyond its pad, so that the pressure under it is not even");
         }
         return switch (pad.kind()) {
-            case CONCRETE, SLAB -> concrete(plate, pad, material.strength(), factoredLoad);
-            case TIMBER, CRIB -> timber(plate, pad, material.bearing(), load);
+            case CONCRETE, SLAB -> concrete(plate, pad, material.strength(), factoredLoad, working);
+            case TIMBER, CRIB -> timber(plate, pad, material.bearing(), load, working);
             case STEEL ->
                 new CheckResult.NotChecked("a base plate on a steel pad is not judged; have the pair looked at");
         };
     }
 
-    private static Finding concrete(Plate plate, Pad pad, double strength, double factoredLoad) {
+    private static Finding concrete(Plate plate, Pad pad, double strength, double factoredLoad, Working working) {
         if (Double.isNaN(strength)) {
             return new CheckResult.NotChecked(
                     "the strength of the concrete of pad " + pad.name() + " is not stated (declare: strength)");
@@ -65,21 +72,60 @@ final class BasePlateJudge {
         }
         double along = Math.min(plate.along(), pad.along());
         double across = Math.min(plate.across(), pad.across());
-        double support = Section14_5_6.support(along, across, pad.along(), pad.across(), pad.thickness())
-                .value();
-        Outcome bearing = Section14_5_6.bearing(strength, along * across, support);
+        working.plan("a", "plate along the beam, as far as the pad", Dimension.LENGTH, along);
+        working.plan("w", "plate across the beam, as far as the pad", Dimension.LENGTH, across);
+        double loaded = working.step("A1", "area pressed", Dimension.AREA, along * across, "a × w");
+        double support = support(along, across, pad, working);
+        working.plan("f'c", "strength of the concrete", Dimension.STRESS, strength);
+        Outcome bearing = Section14_5_6.bearing(strength, loaded, support);
+        working.rule(
+                "φBn",
+                bearing,
+                "design bearing strength, φ = 0.60",
+                Dimension.FORCE,
+                "0.6 × 0.85 × f'c × A1 × min( 2 , root( A2 / A1 ) )");
+        working.analysis("Pu", "greatest load, strength combinations", Dimension.FORCE, factoredLoad);
         return bearing instanceof Outcome.Value value
-                ? new CheckResult.Judged(
-                        Measure.FORCE, factoredLoad, value.cited().value())
-                : new CheckResult.Refused(Measure.FORCE, factoredLoad, ((Outcome.Refused) bearing).reason());
+                ? working.compared(
+                        "Pu",
+                        "φBn",
+                        new CheckResult.Judged(
+                                Measure.FORCE, factoredLoad, value.cited().value()))
+                : working.compared(
+                        "Pu",
+                        "",
+                        new CheckResult.Refused(Measure.FORCE, factoredLoad, ((Outcome.Refused) bearing).reason()));
     }
 
-    private static Finding timber(Plate plate, Pad pad, double bearing, double load) {
+    private static double support(double along, double across, Pad pad, Working working) {
+        working.plan("pa", "pad along the beam", Dimension.LENGTH, pad.along());
+        working.plan("pw", "pad across the beam", Dimension.LENGTH, pad.across());
+        working.plan("h", "thickness of the pad", Dimension.LENGTH, pad.thickness());
+        return working.rule(
+                Section14_5_6.support(along, across, pad.along(), pad.across(), pad.thickness()),
+                "area that it spreads to, 1 down to 2 out",
+                Dimension.AREA,
+                "min( 1 + 4 × h / max( a , w ) , min( pa / a , pw / w ) )^2 × a × w");
+    }
+
+    private static Finding timber(Plate plate, Pad pad, double bearing, double load, Working working) {
         if (Double.isNaN(bearing)) {
-            return new CheckResult.NotChecked(
-                    "what the timber of pad " + pad.name() + " bears across the grain under the plate is not stated");
+            return new CheckResult.NotChecked("what the timber of pad " + pad.name()
+                    + " bears across the grain under the plate is not stated (declare: "
+                    + (pad.kind() == Pad.Kind.CRIB ? "crib" : "mat") + ")");
         }
-        return new CheckResult.Judged(Measure.STRESS, load / (plate.along() * plate.across()), bearing);
+        working.analysis("P", "greatest load of the post", Dimension.FORCE, load);
+        working.plan("a", "plate along the beam", Dimension.LENGTH, plate.along());
+        working.plan("w", "plate across the beam", Dimension.LENGTH, plate.across());
+        double stress = working.rule(
+                "fc⊥",
+                "stress across the grain",
+                Dimension.STRESS,
+                load / (plate.along() * plate.across()),
+                TIMBER,
+                "P / ( a × w )");
+        working.plan("F'c⊥", "what the timber bears under the plate", Dimension.STRESS, bearing);
+        return working.compared("fc⊥", "F'c⊥", new CheckResult.Judged(Measure.STRESS, stress, bearing));
     }
 
     /** The rule by which a post's plate is judged. */

@@ -4,8 +4,7 @@ import dev.underprop.engine.check.CheckId;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
-import dev.underprop.engine.check.TimberCapacity;
-import dev.underprop.engine.clause.nds2018.Section3_10;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.pad.PadEccentricity;
 import dev.underprop.engine.pad.PadLoad;
 import dev.underprop.engine.pad.PadSettlement;
@@ -24,13 +23,15 @@ import dev.underprop.engine.plan.PostType;
 import dev.underprop.engine.plan.Restraint;
 import dev.underprop.engine.plan.Shore;
 import dev.underprop.engine.standard.Citation;
+import dev.underprop.engine.standard.Dimension;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** Judges the contacts of a situation: bearing stresses, uplift, posts and pads. */
 final class ContactJudge {
 
-    private static final Citation BEARING = Citation.read("NDS", "2018", "3.10.2");
+    private static final Citation BEARING = AcrossGrain.RULE;
     private static final Citation STATICS = Citation.remembered("common practice, no source", "", "contacts only push");
 
     private static final Citation STATICS_OF_PADS =
@@ -43,10 +44,17 @@ final class ContactJudge {
     private static final double FIT = 1e-4;
 
     private final SituationRun run;
+    private final boolean wanted;
     private final List<CheckResult> results = new ArrayList<>();
 
-    ContactJudge(SituationRun run) {
+    /** @param working whether calculation records are wanted */
+    ContactJudge(SituationRun run, boolean working) {
         this.run = run;
+        this.wanted = working;
+    }
+
+    private Working working() {
+        return Working.when(wanted);
     }
 
     List<CheckResult> judge() {
@@ -72,35 +80,34 @@ final class ContactJudge {
         Joist joist = run.plan().floor().joists().get(seat.joist());
         Bearing bearing = run.plan().floor().bearings().get(seat.bearing());
         double length = overlap(bearing.y(), bearing.length(), joist.start(), joist.end());
-        double area = length * overlap(joist.x(), joist.member().breadth(), bearing.from(), bearing.to());
-        double weaker = bearing.body() instanceof Girder girder
-                ? Math.min(bearing(joist.member()), bearing(girder.member()))
-                : bearing(joist.member());
-        add(
-                CheckId.JOIST_BEARING,
-                c,
-                stress(c, area, weaker),
-                BEARING,
-                run.met().greatest());
-        double load = Math.max(0, run.met().greatest().value(c));
-        seat(c, SeatJudge.strength(bearing, load, area), SeatJudge.length(bearing, length));
+        double width = overlap(joist.x(), joist.member().breadth(), bearing.from(), bearing.to());
+        AcrossGrain pressed = new AcrossGrain(greatest(c), length, width);
+        Working working = working();
+        Finding stress = bearing.body() instanceof Girder girder
+                ? pressed.between(joist.member(), girder.member(), working)
+                : pressed.on(joist.member(), working);
+        add(CheckId.JOIST_BEARING, c, stress, BEARING, run.met().greatest(), working);
+        double load = greatest(c);
+        seat(c, w -> SeatJudge.strength(bearing, pressed, w), w -> SeatJudge.length(bearing, length, w));
         if (NotchedEnds.at(run.frame(), seat)) {
             notch(c, joist, load);
         }
         // What is tied down is not raised clear: it pulls on its ties, and that is judged.
         boolean clear =
                 run.situation().clear().contains(seat.bearing()) && bearing.fastening() instanceof Fastening.Loose;
+        Working tied = working();
         Finding uplift = clear
                 ? new CheckResult.NotApplicable(
                         "the plan says that the floor is raised clear of this bearing on purpose")
-                : uplift(c, bearing, seat.joist());
-        add(CheckId.BEARING_UPLIFT, c, uplift, STATICS, run.met().lift());
+                : uplift(c, bearing, seat.joist(), tied);
+        add(CheckId.BEARING_UPLIFT, c, uplift, STATICS, run.met().lift(), tied);
     }
 
     private void notch(int c, Joist joist, double load) {
         Intake.Answer decay = run.plan().circumstances().intake().to(Intake.Question.DECAY);
-        Finding notch = NotchJudge.judge(joist, decay.reply(), load);
-        add(CheckId.JOIST_NOTCH, c, notch, NotchJudge.RULE, run.met().greatest());
+        Working working = working();
+        Finding notch = NotchJudge.judge(joist, decay.reply(), load, working);
+        add(CheckId.JOIST_NOTCH, c, notch, NotchJudge.RULE, run.met().greatest(), working);
     }
 
     private void judgePier(int c, ContactPlace.OnPier head) {
@@ -109,25 +116,58 @@ final class ContactJudge {
         Girder.Pier pier = girder.piers().get(head.pier());
         double along = overlap(pier.x(), pier.length(), girder.start(), girder.end());
         double toEnd = Math.min(pier.x() - along / 2 - girder.start(), girder.end() - pier.x() - along / 2);
-        double factor = Section3_10.areaFactor(along, Math.max(0, toEnd)).value();
-        double area = along * girder.member().breadth();
-        Finding pressed = stress(c, area, bearing(girder.member()) * factor);
-        add(CheckId.GIRDER_BEARING_AT_PIER, c, pressed, BEARING, run.met().greatest());
-        double load = Math.max(0, run.met().greatest().value(c));
-        seat(c, SeatJudge.strength(pier.seat(), load, area), SeatJudge.length(pier.seat(), along));
-        add(CheckId.BEARING_UPLIFT, c, pierUplift(c, pier), STATICS, run.met().lift());
+        AcrossGrain pressed =
+                new AcrossGrain(greatest(c), along, girder.member().breadth());
+        Working working = working();
+        Finding stress = pressed.within(girder.member(), Math.max(0, toEnd), working);
+        add(CheckId.GIRDER_BEARING_AT_PIER, c, stress, BEARING, run.met().greatest(), working);
+        seat(c, w -> SeatJudge.strength(pier.seat(), pressed, w), w -> SeatJudge.length(pier.seat(), along, w));
+        Working tied = working();
+        add(
+                CheckId.BEARING_UPLIFT,
+                c,
+                pierUplift(c, pier, tied),
+                STATICS,
+                run.met().lift(),
+                tied);
     }
 
-    private void seat(int c, Finding strength, Finding length) {
-        add(CheckId.SEAT_STRENGTH, c, strength, SeatJudge.STRENGTH, run.met().greatest());
+    private void seat(int c, Function<Working, Finding> strength, Function<Working, Finding> length) {
+        Working strong = working();
+        add(
+                CheckId.SEAT_STRENGTH,
+                c,
+                strength.apply(strong),
+                SeatJudge.STRENGTH,
+                run.met().greatest(),
+                strong);
+        Working enough = working();
+        Finding seated = length.apply(enough);
         String place = run.names().contact(run.frame().places().get(c));
-        results.add(new CheckResult(CheckId.SEAT_LENGTH, place, length, new CheckResult.NoCase(), SeatJudge.LENGTH));
+        results.add(new CheckResult(
+                CheckId.SEAT_LENGTH, place, seated, new CheckResult.NoCase(), SeatJudge.LENGTH, enough.steps(seated)));
     }
 
-    private Finding pierUplift(int c, Girder.Pier pier) {
+    /** Greatest load at a contact (N), not negative. */
+    private double greatest(int c) {
+        return Math.max(0, run.met().greatest().value(c));
+    }
+
+    /** What holds down against the greatest pull. */
+    private Finding tied(int c, Fastening.Held held, Working working) {
+        double pull = working.analysis(
+                "T",
+                "greatest pull, cases of stability among them",
+                Dimension.FORCE,
+                Math.max(0, run.met().lift().value(c)));
+        double holds = working.plan("Tf", "what the fastening is said to hold", Dimension.FORCE, held.uplift());
+        return working.compared("T", "Tf", new CheckResult.Judged(Measure.FORCE, pull, holds));
+    }
+
+    private Finding pierUplift(int c, Girder.Pier pier, Working working) {
         double pull = run.met().lift().value(c);
         if (pier.fastening() instanceof Fastening.Held held) {
-            return new CheckResult.Judged(Measure.FORCE, Math.max(0, pull), held.uplift());
+            return tied(c, held, working);
         }
         if (pier.fastening() instanceof Fastening.Undescribed && pull > 0) {
             return new CheckResult.NotChecked("the girder pulls on its pier; what holds it down is not described");
@@ -138,10 +178,10 @@ final class ContactJudge {
                 : new CheckResult.Condition(true, Measure.FORCE, -pull, "the girder presses on its pier in every case");
     }
 
-    private Finding uplift(int c, Bearing bearing, int joist) {
+    private Finding uplift(int c, Bearing bearing, int joist, Working working) {
         double pull = run.met().lift().value(c);
         if (bearing.fastening() instanceof Fastening.Held held) {
-            return new CheckResult.Judged(Measure.FORCE, Math.max(0, pull), held.uplift());
+            return tied(c, held, working);
         }
         if (bearing.fastening() instanceof Fastening.Undescribed && pull > 0) {
             return new CheckResult.NotChecked("the joist pulls on its bearing; what holds it down is not described");
@@ -165,11 +205,11 @@ final class ContactJudge {
     private void judgeCrossing(int c, ContactPlace.OnShore seat) {
         Joist joist = run.plan().floor().joists().get(seat.joist());
         Shore shore = run.plan().shores().get(seat.shore());
-        double weaker = Math.min(bearing(joist.member()), bearing(shore.beam()));
         double along = overlap(joist.x(), joist.member().breadth(), shore.start(), shore.end());
         double across = overlap(shore.y(), shore.beam().breadth(), joist.start(), joist.end());
-        Finding finding = stress(c, along * across, weaker);
-        add(CheckId.BEAM_BEARING_AT_JOIST, c, finding, BEARING, run.met().greatest());
+        Working working = working();
+        Finding finding = new AcrossGrain(greatest(c), along, across).between(joist.member(), shore.beam(), working);
+        add(CheckId.BEAM_BEARING_AT_JOIST, c, finding, BEARING, run.met().greatest(), working);
         if (NotchedEnds.at(run.frame(), seat)) {
             notch(c, joist, Math.max(0, run.met().greatest().value(c)));
         }
@@ -178,57 +218,70 @@ final class ContactJudge {
     private void judgePost(int c, ContactPlace.OnPost head) {
         Shore shore = run.plan().shores().get(head.shore());
         Post post = shore.posts().get(head.post());
-        double load = Math.max(0, run.met().greatest().value(c));
-        double lift = run.situation().liftOf(head.shore(), head.post(), post);
-        double plumb = run.plan().circumstances().limits().plumb().lean();
-        PostMethods.Ruling strength =
-                PostJudge.judge(post, load, lift, plumb, shore.beam().breadth());
+        double load = greatest(c);
+        judgeShaft(c, head, load);
+        judgeGround(c, post, load);
         add(
-                CheckId.POST_RATING,
+                CheckId.POST_CONTACT,
                 c,
-                strength.finding(),
-                strength.rule(),
-                run.met().greatest());
-        add(
-                CheckId.PAD_SOIL_BEARING,
-                c,
-                PadJudge.judge(post, run.plan().ground(), load),
-                padCitation(),
-                run.met().greatest());
-        add(CheckId.POST_CONTACT, c, contact(c, post), STATICS, run.met().least());
+                SlackJudge.judge(
+                        post.ends(), run.met().everOpen(c), -run.met().least().value(c)),
+                STATICS,
+                run.met().least());
         add(
                 CheckId.PAD_OVERLAP,
                 c,
                 PadOverlap.judge(run.plan(), head),
                 STATICS_OF_PADS,
                 run.met().greatest());
-        add(
-                CheckId.BEAM_BEARING_AT_POST,
-                c,
-                headStress(c, shore, post),
-                BEARING,
-                run.met().greatest());
-        add(
-                CheckId.POST_PLATES,
-                c,
-                PlateJudge.judge(shore, post, load),
-                PlateJudge.RULE,
-                run.met().greatest());
-        Finding roll = RollJudge.judge(shore, load);
-        add(CheckId.BEAM_ROLL_RESTRAINT, c, roll, RollJudge.RULE, run.met().greatest());
-        add(
-                CheckId.POST_SIDEWAYS,
-                c,
-                SidewaysJudge.judge(shore, post, sideways(c, load)),
-                SidewaysJudge.RULE,
-                run.met().greatest());
+        judgeHead(c, shore, post, load);
+        Working sideways = working();
+        Finding held = SidewaysJudge.judge(shore, post, sideways(c, load), sideways);
+        add(CheckId.POST_SIDEWAYS, c, held, SidewaysJudge.RULE, run.met().greatest(), sideways);
+        Working base = working();
         add(
                 CheckId.BASE_PLATE_BEARING,
                 c,
-                pressed(c, post, load),
+                BasePlateJudge.judge(post, material(post), load, factored(c), base),
                 BasePlateJudge.rule(post),
-                BasePlateJudge.factored(post) ? run.met().factored() : run.met().greatest());
+                BasePlateJudge.factored(post) ? run.met().factored() : run.met().greatest(),
+                base);
         judgePad(c, head, load);
+    }
+
+    private void judgeShaft(int c, ContactPlace.OnPost head, double load) {
+        Shore shore = run.plan().shores().get(head.shore());
+        Post post = shore.posts().get(head.post());
+        double lift = run.situation().liftOf(head.shore(), head.post(), post);
+        double plumb = run.plan().circumstances().limits().plumb().lean();
+        Working working = working();
+        PostMethods.Ruling strength =
+                PostJudge.judge(post, load, lift, plumb, shore.beam().breadth(), working);
+        add(
+                CheckId.POST_RATING,
+                c,
+                strength.finding(),
+                strength.rule(),
+                run.met().greatest(),
+                working);
+    }
+
+    private void judgeGround(int c, Post post, double load) {
+        Working working = working();
+        Finding finding = PadJudge.judge(post, run.plan().ground(), load, working);
+        add(CheckId.PAD_SOIL_BEARING, c, finding, padCitation(), run.met().greatest(), working);
+    }
+
+    private void judgeHead(int c, Shore shore, Post post, double load) {
+        Working pressed = working();
+        Finding stress = headStress(c, shore, post, pressed);
+        add(CheckId.BEAM_BEARING_AT_POST, c, stress, BEARING, run.met().greatest(), pressed);
+        Working bent = working();
+        Finding plates = PlateJudge.judge(shore, post, load, bent);
+        add(CheckId.POST_PLATES, c, plates, PlateJudge.RULE, run.met().greatest(), bent);
+        Working upright = working();
+        Finding roll = RollJudge.judge(shore, load, upright);
+        add(CheckId.BEAM_ROLL_RESTRAINT, c, roll, RollJudge.RULE, run.met().greatest(), upright);
     }
 
     private SidewaysJudge.Demand sideways(int c, double load) {
@@ -249,10 +302,6 @@ final class ContactJudge {
         return given && !held ? Double.NaN : 0;
     }
 
-    private Finding pressed(int c, Post post, double load) {
-        return BasePlateJudge.judge(post, material(post), load, factored(c));
-    }
-
     private Citation padCitation() {
         return PadJudge.citation(run.plan().ground());
     }
@@ -268,27 +317,35 @@ final class ContactJudge {
         Post post = run.plan().shores().get(head.shore()).posts().get(head.post());
         Ground ground = run.plan().ground();
         PadLoad demand = new PadLoad(load, factored(c), lean());
+        Working strong = working();
         add(
                 CheckId.PAD_STRENGTH,
                 c,
-                PadStrength.judge(post, ground, demand, SlabNeighbours.nearest(run.frame(), head)),
+                PadStrength.judge(post, ground, demand, SlabNeighbours.nearest(run.frame(), head), strong),
                 PadStrength.citation(post),
-                PadStrength.factored(post) ? run.met().factored() : run.met().greatest());
+                PadStrength.factored(post) ? run.met().factored() : run.met().greatest(),
+                strong);
+        Working uneven = working();
+        Finding worst = PadEccentricity.judge(post, ground, demand, uneven);
         add(
                 CheckId.PAD_ECCENTRICITY,
                 c,
-                PadEccentricity.judge(post, ground, demand),
+                worst,
                 PadEccentricity.citation(),
-                run.met().greatest());
+                run.met().greatest(),
+                uneven);
+        Working settles = working();
+        Finding settled = settlement(c, head, settles);
         add(
                 CheckId.PAD_SETTLEMENT,
                 c,
-                settlement(c, head),
+                settled,
                 PadSettlement.citation(ground),
-                run.met().greatest());
+                run.met().greatest(),
+                settles);
     }
 
-    private Finding settlement(int c, ContactPlace.OnPost head) {
+    private Finding settlement(int c, ContactPlace.OnPost head, Working working) {
         List<PadSettlement.Loaded> others = new ArrayList<>();
         for (int other = 0; other < run.frame().places().size(); other++) {
             if (other != c
@@ -301,7 +358,8 @@ final class ContactJudge {
                 loaded(c, head),
                 others,
                 run.plan().ground(),
-                run.plan().circumstances().limits().settlement());
+                run.plan().circumstances().limits().settlement(),
+                working);
     }
 
     private PadSettlement.Loaded loaded(int c, ContactPlace.OnPost head) {
@@ -324,22 +382,7 @@ final class ContactJudge {
         return Math.max(SidewaysJudge.NOTIONAL, StrictMath.tan(plumb));
     }
 
-    private Finding contact(int c, Post post) {
-        if (!run.met().everOpen(c)) {
-            return new CheckResult.Condition(
-                    true, Measure.FORCE, -run.met().least().value(c), "the post carries load in every case");
-        }
-        return post.ends().fastened()
-                ? new CheckResult.Condition(
-                        true, Measure.FORCE, 0, "the post goes slack in some case, and is fastened at head and foot")
-                : new CheckResult.Condition(
-                        false,
-                        Measure.FORCE,
-                        0,
-                        "the post goes slack: in some case it carries nothing, and it is not fastened at head and foot");
-    }
-
-    private Finding headStress(int c, Shore shore, Post post) {
+    private Finding headStress(int c, Shore shore, Post post, Working working) {
         if (!(post.type() instanceof PostType type)) {
             return new CheckResult.NotChecked("no post type is named, so the head plate is not known (declare: type)");
         }
@@ -353,19 +396,8 @@ final class ContactJudge {
             return new CheckResult.NotChecked(
                     "the head plate is narrower than the beam, so that not every ply stands on" + " it");
         }
-        double across = beam.breadth();
         double toEnd = Math.min(post.x() - along / 2 - shore.start(), shore.end() - post.x() - along / 2);
-        double factor = Section3_10.areaFactor(along, toEnd).value();
-        return stress(c, along * across, bearing(beam) * factor);
-    }
-
-    private Finding stress(int c, double area, double allowed) {
-        return new CheckResult.Judged(
-                Measure.STRESS, Math.max(0, run.met().greatest().value(c)) / area, allowed);
-    }
-
-    private static double bearing(Member member) {
-        return new TimberCapacity(member, 1).bearing();
+        return new AcrossGrain(greatest(c), along, beam.breadth()).within(beam, toEnd, working);
     }
 
     private static double overlap(double centre, double size, double start, double end) {
@@ -373,6 +405,10 @@ final class ContactJudge {
     }
 
     private void add(CheckId id, int contact, Finding finding, Citation citation, Peaks peaks) {
+        add(id, contact, finding, citation, peaks, Working.OFF);
+    }
+
+    private void add(CheckId id, int contact, Finding finding, Citation citation, Peaks peaks, Working working) {
         boolean compared = finding instanceof CheckResult.Judged
                 || finding instanceof CheckResult.Refused
                 || finding instanceof CheckResult.Condition;
@@ -381,6 +417,6 @@ final class ContactJudge {
                 ? run.occurrences().where(opens ? run.met().openIn(contact) : peaks.caseOf(contact), Double.NaN)
                 : new CheckResult.NoCase();
         String place = run.names().contact(run.frame().places().get(contact));
-        results.add(new CheckResult(id, place, finding, where, citation));
+        results.add(new CheckResult(id, place, finding, where, citation, working.steps(finding)));
     }
 }

@@ -7,10 +7,13 @@ import dev.underprop.engine.assess.Setting.Ties;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.clause.nds2018.Section3_5;
 import dev.underprop.engine.material.Moisture;
 import dev.underprop.engine.plan.Intake;
 import dev.underprop.engine.standard.Citation;
+import dev.underprop.engine.standard.Cited;
+import dev.underprop.engine.standard.Dimension;
 import dev.underprop.engine.statics.Deflections;
 import dev.underprop.engine.statics.Diagram;
 import dev.underprop.engine.statics.LoadCase;
@@ -36,7 +39,7 @@ final class CreepJudge {
      * @param member number of the shore beam in the frame
      * @param total greatest deflection under all load and what is allowed there (m)
      */
-    Finding judge(int member, CheckResult.Judged total) {
+    Finding judge(int member, CheckResult.Judged total, Working working) {
         Intake.Reply stays = run.plan()
                 .circumstances()
                 .intake()
@@ -45,19 +48,34 @@ final class CreepJudge {
         return switch (stays) {
             case NO -> new CheckResult.NotApplicable("the intake says that the shores do not stand long");
             case UNKNOWN -> new CheckResult.NotChecked("whether the shores stand long is not known (declare: intake)");
-            case YES -> together(total, dead(member) * span(member, total));
+            case YES -> together(member, total, working);
         };
+    }
+
+    private Finding together(int member, CheckResult.Judged total, Working working) {
+        MemberSteps.allowed(run.members().get(member), MemberRun.TOTAL_CHECK, working);
+        double part = working.analysis("r", "deflection under dead load over its span", Dimension.NUMBER, dead(member));
+        double lasting =
+                working.step("ΔLT", "the same on this span", Dimension.LENGTH, part * span(member, total), "r × L");
+        return together(total, lasting, working);
+    }
+
+    /** As {@link #together(CheckResult.Judged, double, Working)}, without a record. */
+    static Finding together(CheckResult.Judged total, double lasting) {
+        return together(total, lasting, Working.OFF);
     }
 
     /**
      * @param total demand and capacity under all load (m)
      * @param lasting what the lasting part of the load does on the same span (m), not negative
      */
-    static Finding together(CheckResult.Judged total, double lasting) {
-        double creep = Section3_5.creep(Moisture.DRY, false).value();
-        double demand = Section3_5.totalDeflection(creep, lasting, total.demand() - lasting)
-                .value();
-        return new CheckResult.Judged(Measure.DEFLECTION, demand, total.capacity());
+    static Finding together(CheckResult.Judged total, double lasting, Working working) {
+        double all = working.analysis("Δ", "deflection under all load", Dimension.LENGTH, total.demand());
+        double creep = working.rule(Section3_5.creep(Moisture.DRY, false), "creep, not seasoned", Dimension.NUMBER, "");
+        Cited demand = Section3_5.totalDeflection(creep, lasting, all - lasting);
+        working.rule(demand, "deflection after it has crept", Dimension.LENGTH, "Kcr × ΔLT + ( Δ - ΔLT )");
+        return working.compared(
+                demand.symbol(), "Δa", new CheckResult.Judged(Measure.DEFLECTION, demand.value(), total.capacity()));
     }
 
     /** The span in which the greatest deflection lies (m). */

@@ -3,18 +3,21 @@ package dev.underprop.engine.assess;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.clause.nds2018.Grain;
 import dev.underprop.engine.clause.nds2018.LagSize;
 import dev.underprop.engine.clause.nds2018.LoadDuration;
 import dev.underprop.engine.clause.nds2018.Section11_3;
 import dev.underprop.engine.clause.nds2018.Section12_1;
-import dev.underprop.engine.clause.nds2018.Section12_3;
 import dev.underprop.engine.clause.nds2018.Section12_5;
 import dev.underprop.engine.clause.nds2018.Section2_3;
 import dev.underprop.engine.material.Moisture;
 import dev.underprop.engine.plan.LagScrews;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.PostType.Plate;
+import dev.underprop.engine.standard.Citation;
+import dev.underprop.engine.standard.Cited;
+import dev.underprop.engine.standard.Dimension;
 import dev.underprop.engine.standard.Outcome;
 import java.util.Optional;
 
@@ -28,6 +31,8 @@ final class LagCapacity {
     /** Modulus of the steel plate (Pa), 29000 ksi: AISC 360-16, from memory. */
     private static final double STEEL = 29e6 * 4.4482216152605 / (0.0254 * 0.0254);
 
+    private static final Citation TABLE = Citation.remembered("NDS", "2018", "Table 11.3.1");
+
     private final Member beam;
     private final Plate plate;
     private final LagScrews screws;
@@ -38,23 +43,37 @@ final class LagCapacity {
         this.screws = screws;
     }
 
-    /** @param force sideways (N), not negative */
+    /** As {@link #judge(double, Working)}, without a record. */
     Finding judge(double force) {
+        return judge(force, Working.OFF);
+    }
+
+    /** @param force sideways (N), not negative; F in the record */
+    Finding judge(double force, Working working) {
         Optional<LagSize> size = LagSize.of(screws.diameter());
         if (Double.isNaN(plate.thickness())) {
-            return new CheckResult.NotChecked("the thickness of the head plate under the lag screws is not stated");
+            return new CheckResult.NotChecked(
+                    "the thickness of the head plate under the lag screws is not stated (declare: thickness)");
         }
         if (screws.edge() > beam.ply().breadth() / 2 || screws.penetration() > beam.depth()) {
             return new CheckResult.NotChecked("the lag screws as described do not fit the beam");
         }
         if (size.isEmpty()) {
-            return new CheckResult.Refused(
-                    Measure.FORCE, force, "the table of lag screws, 1/4 in to 1 in, holds no such diameter");
+            return working.compared(
+                    "F",
+                    "",
+                    new CheckResult.Refused(
+                            Measure.FORCE, force, "the table of lag screws, 1/4 in to 1 in, holds no such diameter"));
         }
-        return Worse.of(judge(size.get(), Grain.PARALLEL, force), judge(size.get(), Grain.PERPENDICULAR, force));
+        Working along = working.branch();
+        Working across = working.branch();
+        Finding parallel = judge(size.get(), Grain.PARALLEL, force, along);
+        Finding worst = Worse.of(parallel, judge(size.get(), Grain.PERPENDICULAR, force, across));
+        working.adopt(worst == parallel ? along : across);
+        return worst;
     }
 
-    private Finding judge(LagSize size, Grain grain, double force) {
+    private Finding judge(LagSize size, Grain grain, double force, Working working) {
         double d = size.diameter();
         double between = screws.count() == 1 ? 0 : Math.max(0, beam.ply().breadth() - 2 * screws.edge());
         Outcome reach = Section12_1.penetration(d, screws.penetration());
@@ -63,18 +82,23 @@ final class LagCapacity {
         Outcome spacing = screws.count() == 1 ? edge : Section12_5.spacing(d, screws.spacing());
         for (Outcome condition : new Outcome[] {reach, end, edge, spacing}) {
             if (condition instanceof Outcome.Refused refused) {
-                return new CheckResult.Refused(Measure.FORCE, force, refused.reason());
+                return working.compared("F", "", new CheckResult.Refused(Measure.FORCE, force, refused.reason()));
             }
         }
-        double one = Section12_3.lateral(size, grain, beam.grade().gravity(), screws.penetration(), plate.thickness())
-                .value();
+        LagSteps told = new LagSteps(size, grain, working);
+        double one = told.one(beam.grade(), screws.penetration(), plate.thickness());
         double all = screws.count()
                 * one
-                * Section2_3.loadDuration(LoadDuration.PERMANENT).value()
-                * Section11_3.wetService(moisture()).value()
-                * ((Outcome.Value) end).cited().value()
-                * group(grain, d);
-        return new CheckResult.Judged(Measure.FORCE, force, all);
+                * working.rule(
+                        Section2_3.loadDuration(LoadDuration.PERMANENT),
+                        "load duration factor, permanent load",
+                        Dimension.NUMBER,
+                        "")
+                * working.rule(Section11_3.wetService(moisture()), "wet service factor", Dimension.NUMBER, "")
+                * told.end(((Outcome.Value) end).cited(), screws.end())
+                * group(grain, d, told);
+        working.rule("Z'", "all screws, adjusted", Dimension.FORCE, all, TABLE, "n × Z × CD × CM × CΔ × Cg");
+        return working.compared("F", "Z'", new CheckResult.Judged(Measure.FORCE, force, all));
     }
 
     private Moisture moisture() {
@@ -82,17 +106,17 @@ final class LagCapacity {
     }
 
     /** Across the grain the timber counts over the least distance of two screws only. */
-    private double group(Grain grain, double diameter) {
+    private double group(Grain grain, double diameter, LagSteps told) {
         if (screws.count() == 1) {
-            return 1;
+            return told.single();
         }
         boolean along = grain == Grain.PARALLEL;
         double timber = along ? beam.ply().area() : beam.depth() * screws.spacing();
         double steel = plate.thickness() * (along ? plate.across() : plate.along());
         double row = along ? plate.along() : plate.across();
         double modulus = beam.grade().modulus();
-        return Section11_3.groupAction(
-                        screws.count(), diameter, row / (screws.count() - 1), modulus * timber, STEEL * steel)
-                .value();
+        double apart = row / (screws.count() - 1);
+        Cited factor = Section11_3.groupAction(screws.count(), diameter, apart, modulus * timber, STEEL * steel);
+        return told.group(factor, screws.count(), apart, modulus * timber, STEEL * steel);
     }
 }

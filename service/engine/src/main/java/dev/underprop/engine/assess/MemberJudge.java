@@ -4,6 +4,8 @@ import dev.underprop.engine.check.CheckId;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
+import dev.underprop.engine.check.Steps;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.clause.ibc2021.Section1604;
 import dev.underprop.engine.clause.irc2021.GirderNail;
 import dev.underprop.engine.clause.nds2018.Section3_4;
@@ -18,10 +20,13 @@ import java.util.List;
 final class MemberJudge {
 
     private final SituationRun run;
+    private final MemberSteps steps;
     private final List<CheckResult> results = new ArrayList<>();
 
-    MemberJudge(SituationRun run) {
+    /** @param working whether calculation records are wanted */
+    MemberJudge(SituationRun run, boolean working) {
         this.run = run;
+        this.steps = new MemberSteps(run, working);
     }
 
     /** What each kind of member is judged by. */
@@ -45,16 +50,25 @@ final class MemberJudge {
         int shores = run.plan().shores().size();
         for (int m = 0; m < run.members().size(); m++) {
             Ids ids = m < joists ? Ids.JOIST : m < joists + shores ? Ids.BEAM : Ids.GIRDER;
-            add(ids.bending, m, bending(m), MemberRun.BENDING_CHECK, BENDING);
+            Finding bending = bending(m);
+            Steps record = steps.of(m, MemberRun.BENDING_CHECK, bending).steps(bending);
+            add(ids.bending, m, bending, MemberRun.BENDING_CHECK, BENDING, record);
             add(ids.shear, m, MemberRun.SHEAR_CHECK, Measure.STRESS, SHEAR);
             add(ids.total, m, MemberRun.TOTAL_CHECK, Measure.DEFLECTION, TOTAL);
             add(ids.live, m, MemberRun.LIVE_CHECK, Measure.DEFLECTION, LIVE);
             addMoisture(m, member(m));
             addTreatment(m, member(m));
             if (ids == Ids.BEAM) {
-                Finding creep = creep(m);
+                Working working = steps.working();
+                Finding creep = creep(m, working);
                 addPlies(m, run.plan().shores().get(m - joists), creep);
-                add(CheckId.BEAM_DEFLECTION_LONG_TERM, m, creep, MemberRun.TOTAL_CHECK, CreepJudge.RULE);
+                add(
+                        CheckId.BEAM_DEFLECTION_LONG_TERM,
+                        m,
+                        creep,
+                        MemberRun.TOTAL_CHECK,
+                        CreepJudge.RULE,
+                        working.steps(creep));
             }
         }
         return results;
@@ -87,16 +101,17 @@ final class MemberJudge {
     }
 
     private void add(CheckId id, int m, int check, Measure measure, Citation citation) {
-        add(id, m, judged(run.members().get(m).checks(), check, measure, "no load comes and goes"), check, citation);
+        Finding finding = judged(run.members().get(m).checks(), check, measure, "no load comes and goes");
+        add(id, m, finding, check, citation, steps.of(m, check, finding).steps(finding));
     }
 
-    private void add(CheckId id, int m, Finding finding, int check, Citation citation) {
+    private void add(CheckId id, int m, Finding finding, int check, Citation citation, Steps record) {
         Peaks checks = run.members().get(m).checks();
         boolean compared = !(finding instanceof CheckResult.NotChecked || finding instanceof CheckResult.NotApplicable);
         CheckResult.Where where = !compared || !checks.met(check)
                 ? new CheckResult.NoCase()
                 : run.occurrences().where(checks.caseOf(check), checks.at(check));
-        results.add(new CheckResult(id, run.names().member(m), finding, where, citation));
+        results.add(new CheckResult(id, run.names().member(m), finding, where, citation, record));
     }
 
     private static Finding judged(Peaks checks, int check, Measure measure, String nothing) {
@@ -119,10 +134,10 @@ final class MemberJudge {
                 TREATMENT));
     }
 
-    private Finding creep(int m) {
+    private Finding creep(int m, Working working) {
         Finding total = judged(
                 run.members().get(m).checks(), MemberRun.TOTAL_CHECK, Measure.DEFLECTION, "no deflection arises");
-        return total instanceof CheckResult.Judged judged ? new CreepJudge(run).judge(m, judged) : total;
+        return total instanceof CheckResult.Judged judged ? new CreepJudge(run).judge(m, judged, working) : total;
     }
 
     private void addPlies(int m, Shore shore, Finding creep) {
@@ -139,12 +154,15 @@ final class MemberJudge {
         if (creep instanceof CheckResult.Judged judged) {
             asOne.add(judged);
         }
+        Working working = steps.working();
+        Finding finding = PlyJudge.judge(shore, run.plan().floor().joists(), asOne, working);
         results.add(new CheckResult(
                 CheckId.BEAM_PLY_FASTENING,
                 run.names().member(m),
-                PlyJudge.judge(shore, run.plan().floor().joists(), asOne),
+                finding,
                 new CheckResult.NoCase(),
-                GirderNail.RULE));
+                GirderNail.RULE,
+                working.steps(finding)));
     }
 
     private void addMoisture(int m, Member member) {

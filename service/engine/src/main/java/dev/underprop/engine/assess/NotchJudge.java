@@ -4,6 +4,7 @@ import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
 import dev.underprop.engine.check.TimberCapacity;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.clause.nds2018.LoadDuration;
 import dev.underprop.engine.clause.nds2018.Section3_4;
 import dev.underprop.engine.plan.Bearing;
@@ -12,6 +13,7 @@ import dev.underprop.engine.plan.Intake;
 import dev.underprop.engine.plan.Joist;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.standard.Citation;
+import dev.underprop.engine.standard.Dimension;
 import dev.underprop.engine.standard.Outcome;
 
 /**
@@ -33,11 +35,16 @@ final class NotchJudge {
                 || joist.end() <= bearing.y() + bearing.length() / 2 + FIT;
     }
 
+    /** As {@link #judge(Joist, Intake.Reply, double, Working)}, without a record. */
+    static Finding judge(Joist joist, Intake.Reply decay, double load) {
+        return judge(joist, decay, load, Working.OFF);
+    }
+
     /**
      * @param decay what the intake says of decay and notches
      * @param load greatest that the end of the joist brings (N), not negative
      */
-    static Finding judge(Joist joist, Intake.Reply decay, double load) {
+    static Finding judge(Joist joist, Intake.Reply decay, double load, Working working) {
         if (!(joist.notch() instanceof EndNotch.Cut cut)) {
             return decay == Intake.Reply.NO
                     ? new CheckResult.NotApplicable("the intake says that nothing is notched")
@@ -46,17 +53,31 @@ final class NotchJudge {
         }
         return cut.depth() == 0
                 ? new CheckResult.NotApplicable("stated not notched at its ends")
-                : judge(joist.member(), cut.depth(), load);
+                : judge(joist.member(), cut.depth(), load, working);
     }
 
-    private static Finding judge(Member member, double cut, double load) {
+    private static Finding judge(Member member, double cut, double load, Working working) {
         if (cut >= member.depth()) {
             return new CheckResult.Refused(Measure.FORCE, load, "the notch is as deep as the joist");
         }
-        double allowed = new TimberCapacity(member, 1).shear(LoadDuration.PERMANENT);
-        Outcome left = Section3_4.notchedShear(allowed, member.breadth(), member.depth(), member.depth() - cut);
-        return left instanceof Outcome.Value value
-                ? new CheckResult.Judged(Measure.FORCE, load, value.cited().value())
-                : new CheckResult.Refused(Measure.FORCE, load, ((Outcome.Refused) left).reason());
+        TimberCapacity.section(member, working);
+        working.plan("c", "depth of the notch", Dimension.LENGTH, cut);
+        double left = working.step("dn", "depth left", Dimension.LENGTH, member.depth() - cut, "d - c");
+        double allowed = new TimberCapacity(member, 1).shear(LoadDuration.PERMANENT, working);
+        Outcome shear = Section3_4.notchedShear(allowed, member.breadth(), member.depth(), left);
+        working.rule(
+                "V'r",
+                shear,
+                "shear that what is left carries",
+                Dimension.FORCE,
+                "2 / 3 × F'v × n × b × dn × ( dn / d )^2");
+        working.analysis("R", "greatest load of this end", Dimension.FORCE, load);
+        return working.compared(
+                "R",
+                "V'r",
+                shear instanceof Outcome.Value value
+                        ? new CheckResult.Judged(
+                                Measure.FORCE, load, value.cited().value())
+                        : new CheckResult.Refused(Measure.FORCE, load, ((Outcome.Refused) shear).reason()));
     }
 }

@@ -8,20 +8,21 @@ final class NotchedEnds {
 
     private NotchedEnds() {}
 
-    /** Whether a joist ends on a bearing, or is cut and has no other bearing beyond this one. */
+    /** Whether a joist ends on a bearing, or may be cut and has no other bearing beyond this one. */
     static boolean at(PlanFrame frame, ContactPlace.OnBearing seat) {
         Joist joist = frame.plan().floor().joists().get(seat.joist());
         return NotchJudge.endsOn(frame.plan().floor().bearings().get(seat.bearing()), joist)
-                || cut(joist) && outermost(frame, seat, false);
+                || mayBeCut(joist) && outermost(frame, seat, false);
     }
 
-    /** Whether a joist is cut and neither bearing nor shore carries it beyond this shore. */
+    /** Whether a joist may be cut and neither bearing nor shore carries it beyond this shore. */
     static boolean at(PlanFrame frame, ContactPlace.OnShore seat) {
-        return cut(frame.plan().floor().joists().get(seat.joist())) && outermost(frame, seat, true);
+        return mayBeCut(frame.plan().floor().joists().get(seat.joist())) && outermost(frame, seat, true);
     }
 
-    private static boolean cut(Joist joist) {
-        return joist.notch() instanceof EndNotch.Cut cut && cut.depth() > 0;
+    /** What is not stated may be cut, so that it is asked for where the joist reaches past its last support. */
+    private static boolean mayBeCut(Joist joist) {
+        return !(joist.notch() instanceof EndNotch.Cut cut && cut.depth() == 0);
     }
 
     private static boolean outermost(PlanFrame frame, ContactPlace seat, boolean shores) {

@@ -4,6 +4,7 @@ import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.CheckResult.Judged;
 import dev.underprop.engine.check.Measure;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.clause.irc2021.GirderNail;
 import dev.underprop.engine.clause.irc2021.SectionR502_6;
 import dev.underprop.engine.plan.Assembly.Joint;
@@ -13,6 +14,7 @@ import dev.underprop.engine.plan.Joist;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.PostType;
 import dev.underprop.engine.plan.Shore;
+import dev.underprop.engine.standard.Dimension;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,11 +31,16 @@ final class PlyJudge {
 
     private PlyJudge() {}
 
+    /** As {@link #judge(Shore, List, List, Working)}, without a record. */
+    static Finding judge(Shore shore, List<Joist> joists, List<Judged> asOne) {
+        return judge(shore, joists, asOne, Working.OFF);
+    }
+
     /**
      * @param joists of the floor
      * @param asOne what the beam's own checks compare, all plies counted
      */
-    static Finding judge(Shore shore, List<Joist> joists, List<Judged> asOne) {
+    static Finding judge(Shore shore, List<Joist> joists, List<Judged> asOne, Working working) {
         int plies = shore.beam().plies();
         int pieced = pieced(shore);
         if (plies == 1 && pieced == 0) {
@@ -44,9 +51,15 @@ final class PlyJudge {
                     "no ply of the beam runs through from end to end, and it is solved as if they all did; describe"
                             + " its parts as shores of their own");
         }
+        Working fresh = working.branch();
         Finding worst = Worse.of(nailing(shore), Worse.of(reach(shore, joists), joints(shore)));
-        for (Judged one : asOne) {
-            worst = pieced == 0 ? worst : Worse.of(worst, carried(one, plies, plies - pieced));
+        for (int i = 0; pieced > 0 && i < asOne.size(); i++) {
+            Working branch = fresh.branch();
+            Finding carried = carried(asOne.get(i), plies, plies - pieced, branch);
+            worst = Worse.of(worst, carried);
+            if (worst == carried) {
+                working.adopt(branch);
+            }
         }
         return worst;
     }
@@ -130,7 +143,7 @@ final class PlyJudge {
         }
         if (!(nearest.type() instanceof PostType type)) {
             return new CheckResult.NotChecked("a ply is pieced, and the head plate of " + nearest.name()
-                    + " under the joint is not known: no post type is named");
+                    + " under the joint is not known: no post type is named (declare: type)");
         }
         double least =
                 SectionR502_6.leastBearing(SectionR502_6.Seat.WOOD_OR_METAL).value();
@@ -142,8 +155,14 @@ final class PlyJudge {
     }
 
     /** What the plies that run through carry when the others carry nothing. */
-    private static Finding carried(Judged asOne, int plies, int through) {
-        return new Judged(asOne.measure(), asOne.demand() * plies / through, asOne.capacity());
+    private static Finding carried(Judged asOne, int plies, int through, Working working) {
+        Dimension kind = asOne.measure().dimension();
+        double own = working.analysis("D", "demand of the beam's own check, all plies counted", kind, asOne.demand());
+        working.analysis("C", "what that check allows", kind, asOne.capacity());
+        working.plan("n", "number of plies", Dimension.NUMBER, plies);
+        working.plan("nt", "plies that run through", Dimension.NUMBER, through);
+        double more = working.step("Dt", "demand on those that run through", kind, own * plies / through, "D × n / nt");
+        return working.compared("Dt", "C", new Judged(asOne.measure(), more, asOne.capacity()));
     }
 
     private static Finding holds(String reason) {

@@ -3,6 +3,7 @@ package dev.underprop.engine.assess;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.clause.nds2018.Section3_3;
 import dev.underprop.engine.plan.Restraint;
 import dev.underprop.engine.plan.Shore;
@@ -20,17 +21,22 @@ final class RollJudge {
 
     private RollJudge() {}
 
-    /** @param load greatest load of the post (N), not negative */
+    /** As {@link #judge(Shore, double, Working)}, without a record. */
     static Finding judge(Shore shore, double load) {
-        double force = SidewaysJudge.NOTIONAL * load;
+        return judge(shore, load, Working.OFF);
+    }
+
+    /** @param load greatest load of the post (N), not negative */
+    static Finding judge(Shore shore, double load, Working working) {
+        double force = SidewaysJudge.notional(load, working);
         Restraint roll = shore.bracing().roll();
         if (roll instanceof Restraint.Held held) {
             return Double.isNaN(held.capacity())
                     ? new CheckResult.Condition(true, Measure.FORCE, force, "declared held upright by " + held.by())
-                    : new CheckResult.Judged(Measure.FORCE, force, held.capacity());
+                    : SidewaysJudge.held(force, held.capacity(), working);
         }
         return roll instanceof Restraint.Free
-                ? free(shore, force)
+                ? working.compared("H", "", free(shore, force))
                 : new CheckResult.NotChecked(
                         "what holds the beam against rolling over on its posts is not declared (declare: roll)");
     }
@@ -50,7 +56,7 @@ final class RollJudge {
         if (nailing instanceof CheckResult.NotChecked) {
             return new CheckResult.NotChecked(
                     "nothing holds the beam upright, and it is no deeper than broad only if its plies are fastened to each"
-                            + " other, which is not known");
+                            + " other, which is not known (declare: assembly)");
         }
         return nailing instanceof CheckResult.Condition condition && condition.met() ? stands() : refusal(force, alone);
     }

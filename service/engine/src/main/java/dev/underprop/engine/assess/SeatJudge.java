@@ -4,12 +4,14 @@ import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.CheckResult.Judged;
 import dev.underprop.engine.check.Measure;
-import dev.underprop.engine.check.TimberCapacity;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.clause.irc2021.SectionR502_6;
 import dev.underprop.engine.plan.Bearing;
 import dev.underprop.engine.plan.Girder;
 import dev.underprop.engine.plan.Seat;
 import dev.underprop.engine.standard.Citation;
+import dev.underprop.engine.standard.Cited;
+import dev.underprop.engine.standard.Dimension;
 
 /**
  * What carries a joist at its bearing, or a girder at its pier: a hanger or ledger against what it is said to carry, a surface
@@ -28,30 +30,40 @@ final class SeatJudge {
 
     private SeatJudge() {}
 
+    /** As {@link #strength(Bearing, AcrossGrain, Working)}, without a record. @param area that it presses on (m²), positive */
+    static Finding strength(Bearing bearing, double load, double area) {
+        return strength(bearing, new AcrossGrain(load, area, 1), Working.OFF);
+    }
+
     /**
      * A joist at its bearing.
      *
-     * @param load greatest that it brings (N), not negative
-     * @param area that it presses on (m²), positive
+     * @param pressed what it brings, and where it presses
      */
-    static Finding strength(Bearing bearing, double load, double area) {
+    static Finding strength(Bearing bearing, AcrossGrain pressed, Working working) {
         if (!(bearing.body() instanceof Girder girder) || bearing.seat() instanceof Seat.Hung) {
-            return strength(bearing.seat(), load, area);
+            return strength(bearing.seat(), pressed, working);
         }
-        Finding across = new Judged(Measure.STRESS, load / area, new TimberCapacity(girder.member(), 1).bearing());
-        boolean stated = bearing.seat() instanceof Seat.Flat flat && !Double.isNaN(flat.pressure());
-        return stated ? Worse.of(across, strength(bearing.seat(), load, area)) : across;
+        Working girders = working.branch();
+        Working stated = working.branch();
+        Finding across = pressed.on(girder.member(), girders);
+        boolean flat = bearing.seat() instanceof Seat.Flat seat && !Double.isNaN(seat.pressure());
+        Finding worst = flat ? Worse.of(across, strength(bearing.seat(), pressed, stated)) : across;
+        working.adopt(worst == across ? girders : stated);
+        return worst;
     }
 
-    /** As {@link #strength(Bearing, double, double)}, of a seat that is no girder. */
-    static Finding strength(Seat seat, double load, double area) {
+    /** As {@link #strength(Bearing, AcrossGrain, Working)}, of a seat that is no girder. */
+    static Finding strength(Seat seat, AcrossGrain pressed, Working working) {
         if (seat instanceof Seat.Hung hung) {
-            return new Judged(Measure.FORCE, load, hung.load());
+            double load = working.analysis("P", "greatest load there", Dimension.FORCE, pressed.load());
+            double holds = working.plan("Ph", "what the hanger is said to carry", Dimension.FORCE, hung.load());
+            return working.compared("P", "Ph", new Judged(Measure.FORCE, load, holds));
         }
         if (seat instanceof Seat.Flat flat) {
             return Double.isNaN(flat.pressure())
                     ? new CheckResult.NotChecked("what pressure the seat takes is not stated (declare: pressure)")
-                    : new Judged(Measure.STRESS, load / area, flat.pressure());
+                    : pressed.against(flat.pressure(), working);
         }
         return new CheckResult.NotChecked("what carries it there is not declared (declare: seat)");
     }
@@ -61,26 +73,30 @@ final class SeatJudge {
      *
      * @param length of the seat under it (m), not negative
      */
-    static Finding length(Bearing bearing, double length) {
+    static Finding length(Bearing bearing, double length, Working working) {
         boolean onGirder = bearing.body() instanceof Girder && !(bearing.seat() instanceof Seat.Hung);
-        return onGirder ? length(SectionR502_6.Seat.WOOD_OR_METAL, length) : length(bearing.seat(), length);
+        return onGirder
+                ? length(SectionR502_6.Seat.WOOD_OR_METAL, length, working)
+                : length(bearing.seat(), length, working);
     }
 
-    /** As {@link #length(Bearing, double)}, of a seat that is no girder. */
-    static Finding length(Seat seat, double length) {
+    /** As {@link #length(Bearing, double, Working)}, of a seat that is no girder. */
+    static Finding length(Seat seat, double length, Working working) {
         if (seat instanceof Seat.Hung) {
             return new CheckResult.NotApplicable("it hangs in something of stated strength");
         }
         if (seat instanceof Seat.Flat flat) {
-            return length(surface(flat.on()), length);
+            return length(surface(flat.on()), length, working);
         }
         return new CheckResult.NotChecked(
                 "whether it sits on wood, metal, masonry or concrete is not declared (declare: seat)");
     }
 
-    private static Finding length(SectionR502_6.Seat surface, double length) {
-        return new Judged(
-                Measure.DEFLECTION, SectionR502_6.leastBearing(surface).value(), Math.max(0, length));
+    private static Finding length(SectionR502_6.Seat surface, double length, Working working) {
+        Cited least = SectionR502_6.leastBearing(surface);
+        double wanted = working.rule("lmin", least, "least length of the seat", Dimension.LENGTH, "");
+        double there = working.plan("lb", "length of the seat", Dimension.LENGTH, Math.max(0, length));
+        return working.compared("lmin", "lb", new Judged(Measure.DEFLECTION, wanted, there));
     }
 
     private static SectionR502_6.Seat surface(Seat.Surface on) {

@@ -1,5 +1,6 @@
 package dev.underprop.engine.assess;
 
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.clause.aisc360_16.SectionE3;
 import dev.underprop.engine.clause.aisc360_16.SectionF11;
 import dev.underprop.engine.clause.aisc360_16.SectionF8;
@@ -7,6 +8,8 @@ import dev.underprop.engine.clause.aisc360_16.SectionH1;
 import dev.underprop.engine.clause.aisc360_16.SectionJ4;
 import dev.underprop.engine.plan.Telescope;
 import dev.underprop.engine.section.RoundTube;
+import dev.underprop.engine.standard.Cited;
+import dev.underprop.engine.standard.Dimension;
 import dev.underprop.engine.standard.Outcome;
 import java.util.List;
 
@@ -14,6 +17,9 @@ import java.util.List;
  * One part of a telescopic post, tube or screw.
  *
  * @param name in words
+ * @param diameter outside, of a screw at its root (m), positive
+ * @param inside diameter (m), 0 for a screw
+ * @param hole diameter of pin holes (m), 0 where there are none
  * @param length (m), positive
  * @param area (m²), positive
  * @param inertia (m⁴), positive
@@ -25,6 +31,9 @@ import java.util.List;
  */
 record ShaftPart(
         String name,
+        double diameter,
+        double inside,
+        double hole,
         double length,
         double area,
         double inertia,
@@ -35,7 +44,7 @@ record ShaftPart(
         double netMoment) {
 
     /** E of steel, 29000 ksi (Pa). */
-    private static final double MODULUS = 29e6 * 4.4482216152605 / (0.0254 * 0.0254);
+    static final double MODULUS = 29e6 * 4.4482216152605 / (0.0254 * 0.0254);
 
     private static final double OMEGA = 1.67;
 
@@ -46,6 +55,9 @@ record ShaftPart(
         double netModulus = tube.plasticModulus() - cut * (tube.diameter() - tube.wall());
         return new ShaftPart(
                 name,
+                tube.diameter(),
+                tube.inside(),
+                hole,
                 length,
                 tube.area(),
                 tube.inertia(),
@@ -63,6 +75,9 @@ record ShaftPart(
         Outcome moment = new Outcome.Value(SectionF11.round(screw.yield(), d));
         return new ShaftPart(
                 "the root of the screw",
+                d,
+                0,
+                0,
                 screw.exposed(),
                 area,
                 area * d * d / 16,
@@ -101,6 +116,72 @@ record ShaftPart(
     /** Allowable axial load (N). */
     double axial(double critical) {
         return value(stress(critical)) * area;
+    }
+
+    /** Tells what the critical load takes of it. @param mark that its symbols bear */
+    void tellStiffness(String mark, Working working) {
+        working.plan("D" + mark, "outside diameter, " + name, Dimension.LENGTH, diameter);
+        working.plan("Di" + mark, "inside diameter, " + name, Dimension.LENGTH, inside);
+        working.plan("L" + mark, "length, " + name, Dimension.LENGTH, length);
+        working.step(
+                "I" + mark,
+                "second moment of area, " + name,
+                Dimension.SECOND_MOMENT,
+                inertia,
+                marked("π / 64 × ( D#^4 - Di#^4 )", mark));
+    }
+
+    /** Tells how much of its strength is used where it is used up. @param offset of the load from its axis (m) */
+    void tellUse(String mark, double load, double offset, double critical, Working working) {
+        Cited stress = ((Outcome.Value) stress(critical)).cited();
+        working.plan("Fy", "yield stress, " + name, Dimension.STRESS, yield);
+        working.step("A", "area", Dimension.AREA, area, marked("π / 4 × ( D#^2 - Di#^2 )", mark));
+        double slender = Math.PI * Math.sqrt(MODULUS * area / critical);
+        working.step("λ", "slenderness that gives Pcr", Dimension.NUMBER, slender, "π × root( E × A / Pcr )");
+        double euler = Math.PI * Math.PI * MODULUS / (slender * slender);
+        working.rule("Fe", "elastic buckling stress", Dimension.STRESS, euler, stress.citation(), "π^2 × E / λ^2");
+        boolean stocky = yield / euler <= SectionE3.INELASTIC;
+        String formula = stocky ? "0.658^( Fy / Fe ) × Fy / 1.67" : "0.877 × Fe / 1.67";
+        working.rule("Fa", stress, "allowable axial stress", Dimension.STRESS, formula);
+        working.step("Pc", "allowable axial load", Dimension.FORCE, axial(critical), "Fa × A");
+        String bent = inside > 0
+                ? "Fy × ( D#^3 - Di#^3 ) / 6 / 1.67"
+                : "min( Fy × D#^3 / 6 , 1.6 × Fy × π × D#^3 / 32 ) / 1.67";
+        working.rule("Mc", moment, "allowable moment", Dimension.MOMENT, marked(bent, mark));
+        boolean much = load / axial(critical) >= SectionH1.MUCH;
+        working.rule(
+                "U",
+                SectionH1.interaction(load / axial(critical), load * offset / value(moment)),
+                "share used",
+                Dimension.NUMBER,
+                much ? "Pm / Pc + 8 / 9 × Pm × y / Mc" : "Pm / ( 2 × Pc ) + Pm × y / Mc");
+    }
+
+    /** The same at pin holes. */
+    void tellUseAtHoles(String mark, double load, double offset, Working working) {
+        working.plan("Fy", "yield stress, " + name, Dimension.STRESS, yield);
+        working.plan("dh", "diameter of the pin holes", Dimension.LENGTH, hole);
+        working.step("t", "wall", Dimension.LENGTH, (diameter - inside) / 2, marked("( D# - Di# ) / 2", mark));
+        working.step(
+                "An",
+                "area less the holes",
+                Dimension.AREA,
+                netArea,
+                marked("π / 4 × ( D#^2 - Di#^2 ) - 2 × dh × t", mark));
+        working.step(
+                "Zn",
+                "plastic section modulus less the holes",
+                Dimension.SECTION_MODULUS,
+                netMoment * OMEGA / yield,
+                marked("( D#^3 - Di#^3 ) / 6 - dh × t × ( D# - t )", mark));
+        working.rule(
+                "Pn", SectionJ4.compression(yield, netArea), "allowable axial load", Dimension.FORCE, "Fy × An / 1.67");
+        working.step("Mn", "allowable moment", Dimension.MOMENT, netMoment, "Fy × Zn / 1.67");
+        working.step("U", "share used", Dimension.NUMBER, usedAtHoles(load, offset), "Pm / Pn + Pm × y / Mn");
+    }
+
+    private static String marked(String formula, String mark) {
+        return formula.replace("#", mark);
     }
 
     private static double value(Outcome outcome) {

@@ -14,9 +14,11 @@ import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
 import dev.underprop.engine.check.PlanVerdict;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.plan.Excavation;
 import dev.underprop.engine.plan.Situation;
 import dev.underprop.engine.standard.Citation;
+import dev.underprop.engine.standard.Dimension;
 import dev.underprop.engine.statics.LoadCase;
 import dev.underprop.engine.statics.Solution;
 import java.util.ArrayList;
@@ -39,13 +41,18 @@ final class SituationJudge {
 
     private final SituationRun run;
     private final Situation before;
+    private final boolean working;
     private final LeverRule leverRule;
     private final Map<Integer, double[]> byHand = new HashMap<>();
 
-    /** @param before the situation before this one, or one in which nothing is taken away */
-    SituationJudge(SituationRun run, Situation before) {
+    /**
+     * @param before the situation before this one, or one in which nothing is taken away
+     * @param working whether calculation records are wanted
+     */
+    SituationJudge(SituationRun run, Situation before, boolean working) {
         this.run = run;
         this.before = before;
+        this.working = working;
         this.leverRule = new LeverRule(run.model(), run.frame(), run.frame().taken(run.situation()));
     }
 
@@ -53,15 +60,16 @@ final class SituationJudge {
         List<CheckResult> checks = new ArrayList<>();
         SituationResult.WhatIf whatIf = SituationResult.WhatIf.NOTHING;
         if (run.stands()) {
-            RestraintJudge sideways = new RestraintJudge(run);
-            List<Tipping> tipping = new TippingRule(run).all();
+            RestraintJudge sideways = new RestraintJudge(run, working);
+            TippingRule tips = new TippingRule(run, working);
+            List<Tipping> tipping = tips.all();
             List<Transfer> transfers = run.seats().followed()
                     ? new Transfers(run.structure(), before, run.situation(), run.seats()).all()
                     : List.of();
             whatIf = new SituationResult.WhatIf(bearings(), transfers, tipping, sideways.forces(), run.hangsOnTies());
-            checks.addAll(new MemberJudge(run).judge());
-            checks.addAll(new ContactJudge(run).judge());
-            addTipping(tipping, checks);
+            checks.addAll(new MemberJudge(run, working).judge());
+            checks.addAll(new ContactJudge(run, working).judge());
+            addTipping(tips, tipping, checks);
             addTransfers(transfers, checks);
             checks.addAll(sideways.results());
             checks.addAll(CircumstanceJudge.intake(run.plan()));
@@ -104,7 +112,7 @@ final class SituationJudge {
         return Stream.concat(bearings, piers).toList();
     }
 
-    private void addTipping(List<Tipping> tipping, List<CheckResult> checks) {
+    private void addTipping(TippingRule tips, List<Tipping> tipping, List<CheckResult> checks) {
         Set<String> seen = new HashSet<>();
         for (Tipping one : tipping) {
             if (seen.add(one.member())) {
@@ -112,8 +120,13 @@ final class SituationJudge {
                         new CheckResult.Judged(Measure.MOMENT, TippingRule.LEAST * one.tipping(), one.holding());
                 CheckResult.Where where = new CheckResult.InCase(
                         run.situation().name(), one.combination(), "where it tips", Double.NaN, Bound.NONE);
-                checks.add(
-                        new CheckResult(CheckId.TIPPING, one.member() + " over " + one.over(), finding, where, TIPS));
+                checks.add(new CheckResult(
+                        CheckId.TIPPING,
+                        one.member() + " over " + one.over(),
+                        finding,
+                        where,
+                        TIPS,
+                        tips.working(one).steps(finding)));
             }
         }
     }
@@ -133,9 +146,21 @@ final class SituationJudge {
                 Double.NaN,
                 new Bound(Setting.History.AS_FOUND.words(), "worst", "", Setting.Ties.HOLD.words()));
         for (Transfer one : transfers) {
-            Finding finding = new CheckResult.Judged(Measure.DEFLECTION, Math.max(0, one.movement()), one.allowed());
-            checks.add(new CheckResult(CheckId.BEARING_TRANSFER, one.name(), finding, where, TRANSFER));
+            Working told = Working.when(working);
+            Finding finding = transfer(one, told);
+            checks.add(new CheckResult(
+                    CheckId.BEARING_TRANSFER, one.name(), finding, where, TRANSFER, told.steps(finding)));
         }
+    }
+
+    private Finding transfer(Transfer one, Working told) {
+        double slope = run.plan().circumstances().limits().transfer().slope();
+        told.analysis("Δ", "goes down when it is taken away, " + one.place(), Dimension.LENGTH, one.movement());
+        double demand = told.step("Δd", "downward", Dimension.LENGTH, Math.max(0, one.movement()), "max( 0 , Δ )");
+        told.plan("x", "to the nearest that goes on carrying", Dimension.LENGTH, one.allowed() / slope);
+        told.plan("i", "movement over distance that the limit allows", Dimension.NUMBER, slope);
+        double allowed = told.step("Δa", "allowed there", Dimension.LENGTH, one.allowed(), "x × i");
+        return told.compared("Δd", "Δa", new CheckResult.Judged(Measure.DEFLECTION, demand, allowed));
     }
 
     private List<SituationResult.BearingLoad> bearings() {

@@ -37,7 +37,7 @@ final class SituationRun {
     private int solved;
     private LoadCase failedCase;
 
-    SituationRun(Structure structure, Situation situation, Combinations combinations, Seats seats) {
+    SituationRun(Structure structure, Situation situation, Combinations combinations, Seats seats, int mostPatterns) {
         this.structure = structure;
         this.situation = situation;
         this.names = new Names(structure.plan());
@@ -46,7 +46,8 @@ final class SituationRun {
         ContactSolver rigid = structure.solver(Give.RIGID);
         Solution dead = solve(rigid, only(model().dead()));
         Solution full = solve(rigid, deadAndAllLive());
-        List<Pattern> patterns = patterns(dead, full);
+        List<Pattern> every = patterns(dead, full);
+        List<Pattern> patterns = every.subList(0, Math.min(mostPatterns, every.size()));
         this.patternCount = Math.max(1, patterns.size());
         int[] groups = patterns.stream().mapToInt(this::group).toArray();
         this.cases = new ArrayList<>(Cases.of(model(), Level.ALLOWABLE, combinations.allowable(), patterns, groups));

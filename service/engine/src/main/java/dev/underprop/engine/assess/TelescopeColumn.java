@@ -1,7 +1,10 @@
 package dev.underprop.engine.assess;
 
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.clause.aisc360_16.Appendix8;
 import dev.underprop.engine.plan.Telescope;
+import dev.underprop.engine.standard.Citation;
+import dev.underprop.engine.standard.Dimension;
 import dev.underprop.engine.standard.Outcome;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +19,11 @@ final class TelescopeColumn {
 
     /** Loads of allowable stress combinations are raised by it for what happens in second order (AISC 360-16, C2.1). */
     private static final double ALPHA = 1.6;
+
+    private static final Citation STEEL = Citation.remembered("AISC", "360-16", "E3");
+
+    private static final Citation STABILITY = Citation.remembered(
+            "statics", "", "elastic stability of a stepped column pinned at both ends, found by halving from below");
 
     /** Halvings of the range of the load; what is left of it is rounding. */
     private static final int HALVINGS = 60;
@@ -108,7 +116,7 @@ final class TelescopeColumn {
                 Appendix8.limit(critical).value());
         for (int i = 0; i < HALVINGS; i++) {
             double load = (holds + fails) / 2;
-            if (worst(load).capacity() <= 1) {
+            if (worst(load).share() <= 1) {
                 holds = load;
             } else {
                 fails = load;
@@ -117,21 +125,55 @@ final class TelescopeColumn {
         return new PinJoint.Limit(worst(holds).name(), holds);
     }
 
-    /** The part that is used most, and its share. */
-    private PinJoint.Limit worst(double load) {
-        return shapes.stream()
-                .flatMap(shape -> used(shape, load))
-                .reduce(new PinJoint.Limit("", -1), (one, other) -> one.capacity() >= other.capacity() ? one : other);
+    /** Tells how {@link #limit} comes about, the search left out. @param load that it found (N) */
+    void tell(double load, Working working) {
+        for (int i = 0; i < parts.size(); i++) {
+            parts.get(i).tellStiffness(String.valueOf(i + 1), working);
+        }
+        working.rule("E", "modulus of steel, 29000 ksi", Dimension.STRESS, ShaftPart.MODULUS, STEEL, "");
+        working.rule(
+                "Pcr", "critical load: the sines of the parts fit together", Dimension.FORCE, critical, STABILITY, "");
+        Used worst = worst(load);
+        working.plan("c", "play over overlap, and lean", Dimension.NUMBER, post.clearance() / post.overlap() + lean);
+        working.plan("e", "load off the middle at the pins", Dimension.LENGTH, post.eccentricity());
+        working.analysis("Pm", "column: greatest load, searched, at which U is at most 1", Dimension.FORCE, load);
+        working.analysis("y", "off the axis at 1.6 Pm, from c and e, exactly", Dimension.LENGTH, worst.offset());
+        ShaftPart part = parts.get(worst.part());
+        String mark = String.valueOf(worst.part() + 1);
+        if (worst.holes()) {
+            part.tellUseAtHoles(mark, load, worst.offset(), working);
+        } else {
+            part.tellUse(mark, load, worst.offset(), critical, working);
+        }
     }
 
-    private Stream<PinJoint.Limit> used(BentColumn shape, double load) {
+    /**
+     * How much of a part is used.
+     *
+     * @param part its number
+     * @param holes whether at its pin holes
+     * @param name of both
+     * @param offset of the load from its axis (m)
+     * @param share used
+     */
+    private record Used(int part, boolean holes, String name, double offset, double share) {}
+
+    /** The part that is used most, and its share. */
+    private Used worst(double load) {
+        return shapes.stream()
+                .flatMap(shape -> used(shape, load))
+                .reduce(new Used(0, false, "", 0, -1), (one, other) -> one.share() >= other.share() ? one : other);
+    }
+
+    private Stream<Used> used(BentColumn shape, double load) {
         double[] offsets = shape.offsets(ALPHA * load, parts.size());
-        List<PinJoint.Limit> used = new ArrayList<>();
+        List<Used> used = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
             ShaftPart part = parts.get(i);
-            used.add(new PinJoint.Limit(part.name(), part.used(load, offsets[i], critical)));
+            used.add(new Used(i, false, part.name(), offsets[i], part.used(load, offsets[i], critical)));
             if (part.netArea() < part.area()) {
-                used.add(new PinJoint.Limit(part.name() + " at its pin holes", part.usedAtHoles(load, offsets[i])));
+                String name = part.name() + " at its pin holes";
+                used.add(new Used(i, true, name, offsets[i], part.usedAtHoles(load, offsets[i])));
             }
         }
         return used.stream();

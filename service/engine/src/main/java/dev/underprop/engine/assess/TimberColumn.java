@@ -1,26 +1,23 @@
 package dev.underprop.engine.assess;
 
 import dev.underprop.engine.check.TimberCapacity;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.clause.nds2018.BeamLoading;
 import dev.underprop.engine.clause.nds2018.LoadDuration;
 import dev.underprop.engine.clause.nds2018.Section15_3;
-import dev.underprop.engine.clause.nds2018.Section15_4;
 import dev.underprop.engine.clause.nds2018.Section3_10;
 import dev.underprop.engine.clause.nds2018.Section3_3;
 import dev.underprop.engine.clause.nds2018.Section3_7;
+import dev.underprop.engine.clause.nds2018.Section4_3;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.TimberPost;
+import dev.underprop.engine.standard.Cited;
+import dev.underprop.engine.standard.Dimension;
 import dev.underprop.engine.standard.Outcome;
 import java.util.stream.Stream;
 
 /** Strength of a timber post pinned at both ends. Plies whose fastening misses a requirement are columns of their own. */
 final class TimberColumn {
-
-    /** Halvings of the range of the load; what is left of it is rounding. */
-    private static final int HALVINGS = 60;
-
-    /** Sections are the same on all four sides, so that no direction beyond it is another one (degrees). */
-    private static final int QUARTER_TURN = 90;
 
     private static final double SAME = 1e-4;
 
@@ -90,91 +87,128 @@ final class TimberColumn {
                 .orElse("");
     }
 
-    private double star() {
-        return timber.compressionStar(LoadDuration.PERMANENT);
+    private double star(Working working) {
+        return timber.compressionStar(LoadDuration.PERMANENT, working);
     }
 
-    private double critical(Outcome slenderness) {
-        return Section3_7.criticalStress(
-                        timber.modulusMin(),
-                        ((Outcome.Value) slenderness).cited().value())
-                .value();
+    /** FcE (Pa) of one way to buckle. @param mark that its symbols bear */
+    private double critical(String mark, String ratio, Outcome slenderness, Working working) {
+        double modulus = timber.modulusMin(working);
+        double slender = ((Outcome.Value) slenderness).cited().value();
+        working.rule("λ" + mark, slenderness, "slenderness", Dimension.NUMBER, ratio);
+        return working.rule(
+                "FcE" + mark,
+                Section3_7.criticalStress(modulus, slender),
+                "critical buckling value",
+                Dimension.STRESS,
+                "0.822 × E'min / λ" + mark + "^2");
+    }
+
+    private double overThickness(Working working) {
+        boolean together = kf > 0;
+        double acting = together ? member.breadth() : member.ply().breadth();
+        String formula = together ? "n × b" : "b";
+        working.step("bs", "thickness that buckles as one", Dimension.LENGTH, acting, formula);
+        return critical("1", "h / bs", overThickness, working);
+    }
+
+    private double overDepth(Working working) {
+        return critical("2", "h / d", overDepth, working);
     }
 
     /** F'c (Pa): the lesser of both ways to buckle. */
-    double allowed() {
-        double thickness = critical(overThickness);
-        double byThickness = kf > 0 && kf < 1
-                ? Section15_3.stability(kf, thickness, star()).value()
-                : Section3_7.stability(thickness, star()).value();
-        return star()
-                * Math.min(
-                        byThickness,
-                        Section3_7.stability(critical(overDepth), star()).value());
+    double allowed(Working working) {
+        TimberCapacity.section(member, working);
+        double star = star(working);
+        boolean joined = kf > 0 && kf < 1;
+        double thickness = overThickness(working);
+        Cited one = joined ? Section15_3.stability(kf, thickness, star) : Section3_7.stability(thickness, star);
+        working.step("F1", "their ratio", Dimension.NUMBER, thickness / star, "FcE1 / Fc*");
+        if (joined) {
+            working.rule("Kf", "built-up column, boards joined", Dimension.NUMBER, kf, one.citation(), "");
+        }
+        String factor = "( 1 + F1 ) / 1.6 - root( ( ( 1 + F1 ) / 1.6 )^2 - F1 / 0.8 )";
+        String told = joined ? "Kf × ( " + factor + " )" : factor;
+        working.rule("CP1", one, "column factor over the thickness", Dimension.NUMBER, told);
+        double depth = overDepth(working);
+        working.step("F2", "their ratio", Dimension.NUMBER, depth / star, "FcE2 / Fc*");
+        Cited two = Section3_7.stability(depth, star);
+        working.rule("CP2", two, "column factor over the depth", Dimension.NUMBER, factor.replace("F1", "F2"));
+        return working.rule(
+                "F'c",
+                "adjusted value along the grain",
+                Dimension.STRESS,
+                star * Math.min(one.value(), two.value()),
+                Section4_3.TABLE_4_3_1,
+                "Fc* × min( CP1 , CP2 )");
     }
 
-    private double area() {
-        return member.breadth() * member.depth();
+    private double area(Working working) {
+        return working.step("A", "area", Dimension.AREA, member.breadth() * member.depth(), "n × b × d");
     }
 
-    /** Load that it bears between its ends (N); the load off the middle in the worst of all directions, degree by degree. */
-    double capacity() {
+    /** Load that it bears between its ends (N). */
+    double capacity(Working working) {
+        double allowed = allowed(working);
         double e = post.eccentricity();
         if (e == 0) {
-            return allowed() * area();
+            return working.step("Pb", "load as a column", Dimension.FORCE, allowed * area(working), "F'c × A");
         }
-        double least = Double.POSITIVE_INFINITY;
-        for (int degree = 0; degree <= QUARTER_TURN; degree++) {
-            double angle = StrictMath.toRadians(degree);
-            least = Math.min(least, greatest(e * StrictMath.cos(angle), e * StrictMath.sin(angle)));
-        }
-        return least;
-    }
-
-    /** Searched for from below: what is found is never more than what the rule gives. */
-    private double greatest(double overDepthBy, double overThicknessBy) {
-        double allowed = allowed();
-        double edgeBending = timber.bending(LoadDuration.PERMANENT, height);
-        double flatBending = timber.bending(LoadDuration.PERMANENT, 0);
-        if (!(edgeBending > 0)) {
-            return 0;
-        }
-        Section15_4.Way edge = new Section15_4.Way(overDepthBy, member.depth(), critical(overDepth), edgeBending);
-        Section15_4.Way flat =
-                new Section15_4.Way(overThicknessBy, member.breadth(), critical(overThickness), flatBending);
-        double buckling = edgeBuckling();
-        double holds = 0;
-        double fails = allowed;
-        for (int i = 0; i < HALVINGS; i++) {
-            double stress = (holds + fails) / 2;
-            double used = Section15_4.interaction(stress, allowed, edge, flat, buckling)
-                    .value();
-            if (used <= 1) {
-                holds = stress;
-            } else {
-                fails = stress;
-            }
-        }
-        return holds * area();
+        OffMiddle off = new OffMiddle(
+                e,
+                member,
+                allowed,
+                overDepth(Working.OFF),
+                overThickness(Working.OFF),
+                timber.bending(LoadDuration.PERMANENT, height, working),
+                timber.bending(LoadDuration.PERMANENT, 0),
+                edgeBuckling(working));
+        return working.step("Pb", "load as a column", Dimension.FORCE, off.stress(working) * area(working), "fc × A");
     }
 
     /** FbE under equal moments at both ends (Pa). */
-    private double edgeBuckling() {
-        double le = Section3_3.effectiveLength(BeamLoading.END_MOMENTS, height, member.depth())
-                .value();
-        double ratio = Math.sqrt(le * member.depth()) / member.breadth();
-        return Section3_3.criticalStress(timber.modulusMin(), ratio).value();
+    private double edgeBuckling(Working working) {
+        Cited length = Section3_3.effectiveLength(BeamLoading.END_MOMENTS, height, member.depth());
+        double le = working.rule("leM", length, "effective length, moments at the ends", Dimension.LENGTH, "1.84 × h");
+        double ratio = working.step(
+                "RBM",
+                "slenderness with it",
+                Dimension.NUMBER,
+                Math.sqrt(le * member.depth()) / member.breadth(),
+                "root( leM × d ) / ( n × b )");
+        return working.rule(
+                "FbEM",
+                Section3_3.criticalStress(timber.modulusMin(), ratio),
+                "critical buckling value with it",
+                Dimension.STRESS,
+                "1.2 × E'min / RBM^2");
     }
 
     /**
-     * What its end grain bears (N).
+     * What presses on an end.
      *
-     * @param along what presses on it along the beam (m), positive
-     * @param across what presses on it across the beam (m), positive
+     * @param along the beam (m), positive
+     * @param across the beam (m), positive
      * @param steel whether a steel plate lies between
      */
-    double endGrain(double along, double across, boolean steel) {
-        double pressed = Math.min(along, member.breadth()) * Math.min(across, member.depth());
-        return Section3_10.endGrain(star(), steel).value() * pressed;
+    record Pressed(double along, double across, boolean steel) {}
+
+    /** What its end grain bears (N). @param mark h for the head, f for the foot */
+    double endGrain(String mark, Pressed pressed, Working working) {
+        String what = mark.equals("h") ? "head" : "foot";
+        double area = Math.min(pressed.along, member.breadth()) * Math.min(pressed.across, member.depth());
+        working.plan("a" + mark, "plate at the " + what + ", along the beam", Dimension.LENGTH, pressed.along);
+        working.plan("w" + mark, "what presses there, across the beam", Dimension.LENGTH, pressed.across);
+        String formula = "min( a" + mark + " , n × b ) × min( w" + mark + " , d )";
+        working.step("A" + mark, "end grain pressed at the " + what, Dimension.AREA, area, formula);
+        Cited grain = Section3_10.endGrain(star(Working.OFF), pressed.steel);
+        String how = pressed.steel ? "end grain under steel" : "end grain without a steel plate";
+        working.rule("Fe" + mark, grain, how, Dimension.STRESS, pressed.steel ? "Fc*" : "0.75 × Fc*");
+        return working.step(
+                "P" + mark,
+                "load on the end grain at the " + what,
+                Dimension.FORCE,
+                grain.value() * area,
+                "Fe" + mark + " × A" + mark);
     }
 }

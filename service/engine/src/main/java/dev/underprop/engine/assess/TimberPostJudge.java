@@ -3,11 +3,13 @@ package dev.underprop.engine.assess;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.PostType;
 import dev.underprop.engine.plan.PostType.Plate;
 import dev.underprop.engine.plan.TimberPost;
 import dev.underprop.engine.standard.Citation;
+import dev.underprop.engine.standard.Dimension;
 
 /** A post of timber: what is declared of it decides whether it can be judged, {@link TimberColumn} works it out. */
 final class TimberPostJudge {
@@ -22,15 +24,20 @@ final class TimberPostJudge {
 
     private TimberPostJudge() {}
 
+    /** As {@link #judge(PostType, TimberPost, double, double, double, Working)}, without a record. */
+    static Finding judge(PostType type, TimberPost post, double height, double load, double beam) {
+        return judge(type, post, height, load, beam, Working.OFF);
+    }
+
     /**
      * @param height between the pins (m), positive
      * @param load (N), not negative
      * @param beam breadth of the beam on its head (m), positive
      */
-    static Finding judge(PostType type, TimberPost post, double height, double load, double beam) {
+    static Finding judge(PostType type, TimberPost post, double height, double load, double beam, Working working) {
         Member member = post.member();
         if (member.moisture() == Member.Moisture.UNSTATED) {
-            return new CheckResult.NotChecked("the moisture of the timber post is not stated");
+            return new CheckResult.NotChecked("the moisture of the timber post is not stated (declare: moisture)");
         }
         if (TreatmentJudge.judge(member.details().treatment()) instanceof CheckResult.NotChecked unknown) {
             return new CheckResult.NotChecked("the timber post: " + unknown.reason());
@@ -44,21 +51,31 @@ final class TimberPostJudge {
             return new CheckResult.NotChecked(gap);
         }
         String refusal = column.refusal();
-        return refusal.isEmpty()
-                ? new CheckResult.Judged(Measure.FORCE, load, Math.min(column.capacity(), ends(type, column, beam)))
-                : new CheckResult.Refused(Measure.FORCE, load, refusal);
+        working.plan("h", "height between the pins", Dimension.LENGTH, height);
+        working.analysis("P", "greatest load of the post", Dimension.FORCE, load);
+        if (!refusal.isEmpty()) {
+            return working.compared("P", "", new CheckResult.Refused(Measure.FORCE, load, refusal));
+        }
+        double between = column.capacity(working);
+        double allowed = working.step(
+                "Pa",
+                "allowed, the least of them",
+                Dimension.FORCE,
+                Math.min(between, ends(type, column, beam, working)),
+                "min( Pb , Ph , Pf )");
+        return working.compared("P", "Pa", new CheckResult.Judged(Measure.FORCE, load, allowed));
     }
 
     /** At the head the beam presses over its own breadth: nothing shows that a plate spreads it over more. */
-    private static double ends(PostType type, TimberColumn column, double beam) {
-        double head = end(type.head(), Math.min(type.head().across(), beam), column);
-        return Math.min(head, end(type.base(), type.base().across(), column));
+    private static double ends(PostType type, TimberColumn column, double beam, Working working) {
+        double head = end("h", type.head(), Math.min(type.head().across(), beam), column, working);
+        return Math.min(head, end("f", type.base(), type.base().across(), column, working));
     }
 
     /** A plate counts as steel when its thickness and yield stress are stated. */
-    private static double end(Plate plate, double across, TimberColumn column) {
+    private static double end(String mark, Plate plate, double across, TimberColumn column, Working working) {
         boolean steel = !Double.isNaN(plate.thickness()) && !Double.isNaN(plate.yield());
-        return column.endGrain(plate.along(), across, steel);
+        return column.endGrain(mark, new TimberColumn.Pressed(plate.along(), across, steel), working);
     }
 
     /** Whether a plate does not reach beyond the timber, so that nothing bends it. */

@@ -1,14 +1,19 @@
 package dev.underprop.engine.assess;
 
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.clause.asce7_16.Combination;
 import dev.underprop.engine.clause.asce7_16.LoadKind;
 import dev.underprop.engine.load.LoadModel;
 import dev.underprop.engine.plan.Fastening;
+import dev.underprop.engine.standard.Citation;
 import dev.underprop.engine.statics.Contact;
 import dev.underprop.engine.statics.UnitLoad;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 
 /**
  * Safety against tipping, by moments about the support over which a member would turn: a joist over the last thing that
@@ -21,15 +26,23 @@ final class TippingRule {
     /** Least factor of safety: common practice, no source. */
     static final double LEAST = 1.5;
 
+    private static final Citation HOLDS = Citation.remembered("ASCE", "7-16", "2.4.1 item 7");
+    private static final Citation FULL =
+            Citation.remembered("common practice, no source", "", "what tips counts in full");
+
     private final SituationRun run;
     private final PlanFrame frame;
     private final LoadModel model;
     private final List<List<OnMember>> pieces = new ArrayList<>();
+    private final boolean wanted;
+    private final Map<SituationResult.Tipping, Working> told = new HashMap<>();
 
     private record OnMember(LoadKind kind, UnitLoad.Piece piece) {}
 
-    TippingRule(SituationRun run) {
+    /** @param working whether calculation records are wanted */
+    TippingRule(SituationRun run, boolean working) {
         this.run = run;
+        this.wanted = working;
         this.frame = run.frame();
         this.model = run.model();
         for (int m = 0; m < frame.frame().members(); m++) {
@@ -64,6 +77,11 @@ final class TippingRule {
         return all;
     }
 
+    /** How a factor comes about; {@link Working#OFF} where that is not wanted. */
+    Working working(SituationResult.Tipping tipping) {
+        return told.getOrDefault(tipping, Working.OFF);
+    }
+
     private boolean carries(int contact) {
         // What stands clear by the plan's word holds nothing until something has moved.
         boolean clear = frame.frame().contacts().get(contact).gap() > 0;
@@ -94,31 +112,42 @@ final class TippingRule {
 
     private void addJoist(int joist, List<Integer> seats, int over, int out, List<SituationResult.Tipping> all) {
         double pivot = frame.at(over);
-        double holding = held(joist, pivot, out);
+        TippingSteps steps = new TippingSteps(wanted);
+        double holding = held(joist, pivot, out, steps);
         for (int c : seats) {
-            holding += strength(c) * Math.abs(frame.at(c) - pivot);
+            holding += tied(c, pivot, steps);
         }
         String place = run.names().contact(frame.places().get(over));
-        addWorst(run.names().joist(joist), place, holding, combination -> tips(joist, pivot, out, combination), all);
+        Tipping tipping = (combination, told) -> tips(joist, pivot, out, combination, told);
+        addWorst(run.names().joist(joist), place, steps.holds(holding), tipping, all, steps);
     }
 
     private interface Tipping {
-        double under(Combination combination);
+        double under(Combination combination, TippingSteps told);
     }
 
     private void addWorst(
-            String member, String over, double holding, Tipping tipping, List<SituationResult.Tipping> all) {
+            String member,
+            String over,
+            double holding,
+            Tipping tipping,
+            List<SituationResult.Tipping> all,
+            TippingSteps steps) {
         double most = 0;
-        String worst = "";
+        Combination worst = run.combinations().allowable().get(0);
         for (Combination combination : run.combinations().allowable()) {
-            double moment = tipping.under(combination);
+            double moment = tipping.under(combination, new TippingSteps(false));
             if (moment > most) {
                 most = moment;
-                worst = combination.name();
+                worst = combination;
             }
         }
         if (most > 0) {
-            all.add(new SituationResult.Tipping(member, over, holding, most, worst));
+            SituationResult.Tipping one = new SituationResult.Tipping(member, over, holding, most, worst.name());
+            all.add(one);
+            if (wanted) {
+                told.put(one, steps.tips(tipping.under(worst, steps), holding, LEAST));
+            }
         }
     }
 
@@ -126,27 +155,51 @@ final class TippingRule {
         return frame.fastening(contact) instanceof Fastening.Held held ? held.uplift() : 0;
     }
 
+    /** Moment of a fastening about a pivot (N·m). */
+    private double tied(int contact, double pivot, TippingSteps told) {
+        double arm = Math.abs(frame.at(contact) - pivot);
+        return told.tied(
+                run.names().contact(frame.places().get(contact)), strength(contact), arm, strength(contact) * arm);
+    }
+
     /** Moment of what holds a member on its inner side of a pivot (N·m). */
-    private double held(int member, double pivot, int out) {
+    private double held(int member, double pivot, int out, TippingSteps told) {
         double moment = 0;
         for (OnMember one : pieces.get(member)) {
             if (one.kind == LoadKind.DEAD) {
-                moment += StabilityCases.HOLDING * moment(one.piece, pivot, -out);
+                moment += told.load(
+                        new TippingSteps.Factor("dead", StabilityCases.HOLDING, HOLDS),
+                        one.piece,
+                        pivot,
+                        -out,
+                        StabilityCases.HOLDING * moment(one.piece, pivot, -out));
             }
         }
         return moment;
     }
 
     /** Moment of what tips a member over a pivot: loads beyond it, and what lifts on the inner side (N·m). */
-    private double tips(int member, double pivot, int out, Combination combination) {
+    private double tips(int member, double pivot, int out, Combination combination, TippingSteps told) {
         double moment = 0;
         for (OnMember one : pieces.get(member)) {
             double factor = factor(one.kind, combination);
             double beyond = factor * moment(one.piece, pivot, out);
             double inside = one.kind == LoadKind.DEAD ? 0 : factor * moment(one.piece, pivot, -out);
+            if (beyond > 0) {
+                told.load(factor(one.kind, factor, combination), one.piece, pivot, out, beyond);
+            }
+            if (inside < 0) {
+                told.load(factor(one.kind, -factor, combination), one.piece, pivot, -out, -inside);
+            }
             moment += Math.max(0, beyond) + Math.max(0, -inside);
         }
         return moment;
+    }
+
+    /** Dead load counts in full in what tips, whatever the combination says. */
+    private static TippingSteps.Factor factor(LoadKind kind, double factor, Combination combination) {
+        String name = kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return new TippingSteps.Factor(name, factor, kind == LoadKind.DEAD ? FULL : combination.citation());
     }
 
     private static double factor(LoadKind kind, Combination combination) {
@@ -183,9 +236,10 @@ final class TippingRule {
     private void addCarrier(int carrier, List<Integer> props, int over, int out, List<SituationResult.Tipping> all) {
         int member = frame.frame().carrierMember(carrier);
         double pivot = frame.at(over);
-        double holding = held(member, pivot, out);
+        TippingSteps steps = new TippingSteps(wanted);
+        double holding = held(member, pivot, out, steps);
         for (int c : props) {
-            holding += strength(c) * Math.abs(frame.at(c) - pivot);
+            holding += tied(c, pivot, steps);
         }
         List<Integer> beyond = new ArrayList<>();
         for (int c = 0; c < frame.contacts(); c++) {
@@ -196,22 +250,24 @@ final class TippingRule {
                 if (arm > 0) {
                     beyond.add(c);
                 } else {
-                    holding += -arm * keepsDown(seat);
+                    double down = keepsDown(seat);
+                    holding += steps.joist(run.names().joist(seat.joist()), "keeps down", down, -arm, -arm * down);
                 }
             }
         }
         String place = run.names().contact(frame.places().get(over));
-        Tipping tipping = combination -> {
-            double moment = tips(member, pivot, out, combination);
+        Tipping tipping = (combination, told) -> {
+            double moment = tips(member, pivot, out, combination, told);
             for (int c : beyond) {
                 Contact.OnCarrier seat =
                         (Contact.OnCarrier) frame.frame().contacts().get(c);
                 double arm = out * (frame.frame().joists().get(seat.joist()).x() - pivot);
-                moment += arm * leansOn(seat, combination);
+                double leans = leansOn(seat, combination);
+                moment += told.joist(run.names().joist(seat.joist()), "leans", leans, arm, arm * leans);
             }
             return moment;
         };
-        addWorst(run.names().member(member), place, holding, tipping, all);
+        addWorst(run.names().member(member), place, steps.holds(holding), tipping, all, steps);
     }
 
     /** Force that a joist needs from a carrier so as not to fall itself (N): none where other supports hold it. */
@@ -231,11 +287,12 @@ final class TippingRule {
         }
         int side = at > last ? 1 : -1;
         double pivot = side > 0 ? last : first;
-        double holding = held(seat.joist(), pivot, side);
+        double holding = held(seat.joist(), pivot, side, new TippingSteps(false));
         for (int c : others) {
             holding += strength(c) * Math.abs(frame.at(c) - pivot);
         }
-        return Math.max(0, tips(seat.joist(), pivot, side, combination) - holding) / Math.abs(at - pivot);
+        return Math.max(0, tips(seat.joist(), pivot, side, combination, new TippingSteps(false)) - holding)
+                / Math.abs(at - pivot);
     }
 
     /** Force by which a joist keeps a carrier from rising (N): what it takes to lift the joist about its furthest support. */
@@ -256,7 +313,7 @@ final class TippingRule {
                 for (OnMember one : pieces.get(seat.joist())) {
                     far += one.kind == LoadKind.DEAD ? moment(one.piece, pivot, -side) : 0;
                 }
-                double near = held(seat.joist(), pivot, -side);
+                double near = held(seat.joist(), pivot, -side, new TippingSteps(false));
                 least = Math.min(least, Math.max(0, near - far) / Math.abs(at - pivot));
             }
         }

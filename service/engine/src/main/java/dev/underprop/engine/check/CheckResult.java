@@ -10,8 +10,14 @@ import dev.underprop.engine.standard.Citation;
  * @param finding what was found
  * @param where the case that governs, or that none does
  * @param citation the rule applied
+ * @param steps how the numbers come about, where that was asked for
  */
-public record CheckResult(CheckId id, String place, Finding finding, Where where, Citation citation) {
+public record CheckResult(CheckId id, String place, Finding finding, Where where, Citation citation, Steps steps) {
+
+    /** A judgement without a calculation record. */
+    public CheckResult(CheckId id, String place, Finding finding, Where where, Citation citation) {
+        this(id, place, finding, where, citation, Steps.NONE);
+    }
 
     /** Orders results from best to worst: by verdict, then by ratio; what has no ratio stands before what has one. */
     public static final java.util.Comparator<CheckResult> BEST_FIRST =

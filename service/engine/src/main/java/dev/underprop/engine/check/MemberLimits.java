@@ -16,6 +16,8 @@ import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.Shore;
 import dev.underprop.engine.plan.Situation;
+import dev.underprop.engine.standard.Cited;
+import dev.underprop.engine.standard.Dimension;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -23,6 +25,11 @@ import java.util.stream.IntStream;
 /** What one member may bear in one situation, ready to be compared with thousands of cases. Index: combination. */
 public final class MemberLimits {
 
+    private final Member member;
+    private final double repetitive;
+    private final double unbracedTop;
+    private final double unbracedBottom;
+    private final List<Combination> cases;
     private final double bendingStressOfOne;
     private final double shearStressOfOne;
     private final boolean bendingKnown;
@@ -32,6 +39,11 @@ public final class MemberLimits {
 
     private MemberLimits(
             Member member, double repetitive, double unbracedTop, double unbracedBottom, List<Combination> cases) {
+        this.member = member;
+        this.repetitive = repetitive;
+        this.unbracedTop = unbracedTop;
+        this.unbracedBottom = unbracedBottom;
+        this.cases = cases;
         TimberCapacity capacity = new TimberCapacity(member, repetitive);
         // Stress is linear in the force: the clauses are asked once, for one unit of it.
         this.bendingStressOfOne = Section3_3.bendingStress(1, member.ply().sectionModulus() * member.plies())
@@ -43,7 +55,7 @@ public final class MemberLimits {
         this.hogging = new double[cases.size()];
         this.shear = new double[cases.size()];
         for (int i = 0; i < cases.size(); i++) {
-            LoadDuration duration = Section2_3.duration(cases.get(i).controlling());
+            LoadDuration duration = duration(i);
             shear[i] = capacity.shear(duration);
             if (bendingKnown) {
                 sagging[i] = capacity.bending(duration, unbracedTop);
@@ -186,13 +198,70 @@ public final class MemberLimits {
         return shear[combination];
     }
 
+    /**
+     * Tells how a bending stress and what is allowed to it come about.
+     *
+     * @param stress met (Pa)
+     * @param hogging whether the bottom edge is pressed
+     */
+    public void tellBending(double stress, boolean hogging, int combination, Working working) {
+        TimberCapacity.section(member, working);
+        double modulus = working.step(
+                "S",
+                "section modulus, all plies",
+                Dimension.SECTION_MODULUS,
+                member.ply().sectionModulus() * member.plies(),
+                "n × b × d^2 / 6");
+        String sign = hogging ? "hogging moment, bottom edge pressed" : "sagging moment, top edge pressed";
+        working.analysis("M", sign, Dimension.MOMENT, stress / bendingStressOfOne);
+        Cited stressed = Section3_3.bendingStress(1, modulus);
+        working.rule("fb", "bending stress", Dimension.STRESS, stress, stressed.citation(), "M / S");
+        new TimberCapacity(member, repetitive)
+                .bending(duration(combination), hogging ? unbracedBottom : unbracedTop, working);
+    }
+
+    /** Tells how a shear stress (Pa) and what is allowed to it come about. */
+    public void tellShear(double stress, int combination, Working working) {
+        TimberCapacity.section(member, working);
+        double area = working.step(
+                "A", "area, all plies", Dimension.AREA, member.ply().area() * member.plies(), "n × b × d");
+        working.analysis("V", "greatest shear, nothing left out", Dimension.FORCE, stress / shearStressOfOne);
+        working.rule(
+                "fv",
+                "shear stress",
+                Dimension.STRESS,
+                stress,
+                Section3_4.shearStress(1, area).citation(),
+                "1.5 × V / A");
+        new TimberCapacity(member, repetitive).shear(duration(combination), working);
+    }
+
+    private LoadDuration duration(int combination) {
+        return Section2_3.duration(cases.get(combination).controlling());
+    }
+
+    /** The member that has these limits. */
+    public Member member() {
+        return member;
+    }
+
     /** Span divided by this is the deflection allowed under all load. */
     public double totalDivisor() {
-        return Section1604.floorTotal().value();
+        return total().value();
     }
 
     /** Span divided by this is the deflection allowed from loads that come and go. */
     public double liveDivisor() {
-        return Section1604.floorLive().value();
+        return live().value();
+    }
+
+    /** {@link #totalDivisor} with its rule. */
+    public static Cited total() {
+        return Section1604.floorTotal();
+    }
+
+    /** {@link #liveDivisor} with its rule. */
+    public static Cited live() {
+        return Section1604.floorLive();
     }
 }

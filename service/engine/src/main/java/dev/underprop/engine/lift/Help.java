@@ -56,7 +56,8 @@ final class Help {
         String words = "the search for turns was given up: the job is too large for one answer; divide it, or state"
                 + " coarser turns";
         Limit none = new Limit(Limit.Kind.CONTACT, first, 0);
-        return new LiftPlan.Stopped(run.attempted(), first, run.course().raised()[0], none, Double.NaN, words, List.of());
+        return new LiftPlan.Stopped(
+                run.attempted(), first, run.course().raised()[0], none, Double.NaN, words, List.of());
     }
 
     /** After a stage, something would move if only part of dead load held. */

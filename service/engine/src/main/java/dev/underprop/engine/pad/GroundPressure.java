@@ -3,8 +3,11 @@ package dev.underprop.engine.pad;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.plan.Ground;
+import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.standard.Citation;
+import dev.underprop.engine.standard.Dimension;
 
 /** A pressure against what the ground is allowed to take. Every check that presses on the ground asks here. */
 public final class GroundPressure {
@@ -16,8 +19,43 @@ public final class GroundPressure {
 
     private GroundPressure() {}
 
+    /** Tells a pad and its load (N), in units of the ground. */
+    public static void tell(Pad pad, Pad.Known weight, double load, Working working) {
+        working.onSite();
+        working.analysis("P", "greatest load of the post", Dimension.FORCE, load);
+        working.plan("B", "pad along the beam", Dimension.LENGTH, pad.along());
+        working.plan("L", "pad across the beam", Dimension.LENGTH, pad.across());
+        working.plan("t", "thickness of the pad", Dimension.LENGTH, pad.thickness());
+        working.step("A", "area", Dimension.AREA, pad.area(), "B × L");
+        working.plan("γ", "unit weight of the pad", Dimension.PER_VOLUME, weight.unitWeight());
+    }
+
     /** @param pressure on the ground (Pa), not negative */
-    public static Finding judge(Ground ground, double pressure) {
+    static Finding judge(Ground ground, double pressure) {
+        return judge(ground, pressure, "q", Working.OFF);
+    }
+
+    /**
+     * Judges a pressure.
+     *
+     * @param pressure on the ground (Pa), not negative
+     * @param symbol of it in the record
+     */
+    public static Finding judge(Ground ground, double pressure, String symbol, Working working) {
+        Finding finding = finding(ground, pressure);
+        if (!(finding instanceof CheckResult.Judged judged)) {
+            return working.compared(symbol, "", finding);
+        }
+        if (ground instanceof Ground.Presumptive) {
+            working.rule(
+                    "qa", "allowable pressure of its class", Dimension.STRESS, judged.capacity(), citation(ground), "");
+        } else {
+            working.plan("qa", "allowable pressure, given for the site", Dimension.STRESS, judged.capacity());
+        }
+        return working.compared(symbol, "qa", finding);
+    }
+
+    private static Finding finding(Ground ground, double pressure) {
         if (ground instanceof Ground.Given given) {
             return judge(given, pressure);
         }

@@ -5,12 +5,17 @@ import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.CheckResult.Judged;
 import dev.underprop.engine.check.Measure;
 import dev.underprop.engine.check.TimberCapacity;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.clause.nds2018.LoadDuration;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.PostType.Plate;
 import dev.underprop.engine.standard.Citation;
+import dev.underprop.engine.standard.Dimension;
 import dev.underprop.engine.standard.Outcome;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
 
 /**
  * A timber mat by NDS 2018: sleepers and bearers in bending and shear, both pressed where they cross. All timber is taken as wet
@@ -56,16 +61,25 @@ final class MatPad {
      * @param load greatest load of the allowable stress combinations (N)
      * @param off how far off the middle it may stand (m)
      */
-    static Finding judge(Pad pad, Pad.Mat mat, Plate base, double load, double off) {
+    static Finding judge(Pad pad, Pad.Mat mat, Plate base, double load, double off, Working working) {
         MatPad one = new MatPad(pad, mat, base);
         String missing = one.missing();
         if (!missing.isEmpty()) {
             return new CheckResult.NotChecked(missing);
         }
-        Outcome uneven = OffCentre.factor(pad, off);
-        return uneven instanceof Outcome.Refused refused
-                ? new CheckResult.Refused(Measure.FORCE, load, refused.reason())
-                : one.judge(load * ((Outcome.Value) uneven).cited().value());
+        working.analysis("P", "greatest load of the post", Dimension.FORCE, load);
+        Outcome uneven = OffCentre.factor(pad, off, "e", working);
+        if (!(uneven instanceof Outcome.Value factor)) {
+            String reason = ((Outcome.Refused) uneven).reason();
+            return working.compared("P", "", new CheckResult.Refused(Measure.FORCE, load, reason));
+        }
+        double worst = working.step(
+                "Pm",
+                "load that would press all over like the worst corner",
+                Dimension.FORCE,
+                load * factor.cited().value(),
+                "P × m");
+        return one.judge(worst, working);
     }
 
     /**
@@ -125,34 +139,118 @@ final class MatPad {
     }
 
     /** @param load that would press everywhere as hard as the worst corner is pressed (N) */
-    private Finding judge(double load) {
-        double pressure = load / pad.area();
-        double under = mat.bearers() > 0 ? mat.bearers() * width : CastPad.loaded(seat);
-        Judged worst = outstanding(pressure * breadth, (length - under) / 2 + PadStrength.aside(pad), mat.sleepers());
-        if (mat.bearers() == 0) {
-            return worst;
+    private Finding judge(double load, Working working) {
+        double pressure = working.step("q", "pressure", Dimension.STRESS, load / pad.area(), "Pm / ( B × L )");
+        working.plan("wt", "width of a timber, laid flat", Dimension.LENGTH, width);
+        working.plan("tt", "thickness of a timber", Dimension.LENGTH, thickness);
+        working.plan("n", "sleepers", Dimension.NUMBER, mat.sleepers());
+        working.plan("nb", "bearers", Dimension.NUMBER, mat.bearers());
+        boolean bearers = mat.bearers() > 0;
+        double under = bearers ? mat.bearers() * width : CastPad.loaded(seat);
+        String along = mat.alongX() ? "B" : "L";
+        String across = mat.alongX() ? "L" : "B";
+        Layer sleepers = new Layer(
+                "n",
+                mat.sleepers(),
+                across,
+                along,
+                bearers ? "nb × wt" : "p / 2",
+                seat,
+                length,
+                under,
+                pressure * breadth);
+        List<Function<Working, Judged>> ways = new ArrayList<>(outstanding(sleepers));
+        if (bearers) {
+            Layer top = new Layer(
+                    "nb",
+                    mat.bearers(),
+                    along,
+                    across,
+                    "p / 2",
+                    over,
+                    breadth,
+                    CastPad.loaded(over),
+                    pressure * length);
+            ways.addAll(outstanding(top));
+            ways.add(w -> crossing(load, w));
         }
-        double crossing = mat.sleepers() * width * mat.bearers() * width;
-        return Worst.of(
-                worst,
-                outstanding(
-                        pressure * length,
-                        (breadth - CastPad.loaded(over)) / 2 + PadStrength.aside(pad),
-                        mat.bearers()),
-                new Judged(Measure.STRESS, load / crossing, capacity().bearing()));
+        return Worst.told(working, ways);
     }
 
-    /** What stands out under a line load (N/m), over so many timbers side by side. */
-    private Judged outstanding(double line, double out, int timbers) {
-        double reach = Math.max(0, out);
-        double modulus = timbers * width * thickness * thickness / 6;
-        double area = timbers * width * thickness;
-        return Worst.of(
-                new Judged(
-                        Measure.STRESS,
-                        line * reach * reach / 2 / modulus,
-                        capacity().bending(LoadDuration.PERMANENT, 0)),
-                new Judged(Measure.STRESS, 1.5 * line * reach / area, capacity().shear(LoadDuration.PERMANENT)));
+    private Judged crossing(double load, Working working) {
+        double area = working.step(
+                "Ac",
+                "area where sleepers and bearers cross",
+                Dimension.AREA,
+                mat.sleepers() * width * mat.bearers() * width,
+                "n × wt × nb × wt");
+        double stress = working.step("fc⊥", "stress across the grain there", Dimension.STRESS, load / area, "Pm / Ac");
+        double allowed = capacity().bearing(working);
+        return Worst.compared(working, "fc⊥", "F'c⊥", new Judged(Measure.STRESS, stress, allowed));
+    }
+
+    /**
+     * Timbers side by side that stand out under an even load.
+     *
+     * @param count symbol of how many
+     * @param timbers how many
+     * @param width symbol of the size over which the ground presses on them
+     * @param size symbol of their length
+     * @param held formula of the part that is held
+     * @param plate size of the base plate in this direction (m)
+     * @param length of them (m)
+     * @param under the part that is held (m)
+     * @param line load (N/m)
+     */
+    private record Layer(
+            String count,
+            int timbers,
+            String width,
+            String size,
+            String held,
+            double plate,
+            double length,
+            double under,
+            double line) {}
+
+    private List<Function<Working, Judged>> outstanding(Layer layer) {
+        double reach = Math.max(0, (layer.length - layer.under) / 2 + PadStrength.aside(pad));
+        return List.of(w -> bent(layer, reach, w), w -> sheared(layer, reach, w));
+    }
+
+    private void tell(Layer layer, double reach, Working working) {
+        working.plan("p", "base plate in this direction", Dimension.LENGTH, layer.plate);
+        working.step("ql", "load by length", Dimension.LINE_LOAD, layer.line, "q × " + layer.width);
+        working.step(
+                "o",
+                "stands out",
+                Dimension.LENGTH,
+                reach,
+                "max( 0 , ( " + layer.size + " - " + layer.held + " ) / 2 + c )");
+    }
+
+    private Judged bent(Layer layer, double reach, Working working) {
+        tell(layer, reach, working);
+        double modulus = working.step(
+                "S",
+                "section modulus",
+                Dimension.SECTION_MODULUS,
+                layer.timbers * width * thickness * thickness / 6,
+                layer.count + " × wt × tt^2 / 6");
+        double stress = working.step(
+                "fb", "bending stress", Dimension.STRESS, layer.line * reach * reach / 2 / modulus, "ql × o^2 / 2 / S");
+        double allowed = capacity().bending(LoadDuration.PERMANENT, 0, working);
+        return Worst.compared(working, "fb", "F'b", new Judged(Measure.STRESS, stress, allowed));
+    }
+
+    private Judged sheared(Layer layer, double reach, Working working) {
+        tell(layer, reach, working);
+        double area = working.step(
+                "A", "area", Dimension.AREA, layer.timbers * width * thickness, layer.count + " × wt × tt");
+        double stress = working.step(
+                "fv", "shear stress", Dimension.STRESS, 1.5 * layer.line * reach / area, "1.5 × ql × o / A");
+        double allowed = capacity().shear(LoadDuration.PERMANENT, working);
+        return Worst.compared(working, "fv", "F'v", new Judged(Measure.STRESS, stress, allowed));
     }
 
     /** A pad lies on the ground, so that it is wet, whatever the plan says of the house. */

@@ -1,11 +1,13 @@
 package dev.underprop.engine.pad;
 
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.PostType;
 import dev.underprop.engine.plan.Telescope;
 import dev.underprop.engine.plan.TimberPost;
 import dev.underprop.engine.standard.Citation;
+import dev.underprop.engine.standard.Dimension;
 import dev.underprop.engine.standard.Outcome;
 
 /**
@@ -27,8 +29,31 @@ final class OffCentre {
      * @param type of the post
      * @param lean sideways force of the post over its load, not negative
      */
-    static double of(Pad pad, Pad.Within centring, Post.Type type, double lean) {
-        return centring.distance() + atFoot(type) + lean * pad.thickness();
+    static double of(Pad pad, Pad.Within centring, Post.Type type, double lean, Working working) {
+        working.plan("c", "post off the middle of its pad", Dimension.LENGTH, centring.distance());
+        working.plan("ef", "load off the middle of the post's foot", Dimension.LENGTH, atFoot(type));
+        working.plan("i", "sideways force over load", Dimension.NUMBER, lean);
+        working.plan("t", "thickness of the pad", Dimension.LENGTH, pad.thickness());
+        return working.step(
+                "e",
+                "load off the middle at the pad's underside",
+                Dimension.LENGTH,
+                centring.distance() + atFoot(type) + lean * pad.thickness(),
+                "c + ef + i × t");
+    }
+
+    /** As {@link #factor(Pad, double)}, told. @param symbol of the distance */
+    static Outcome factor(Pad pad, double off, String symbol, Working working) {
+        Outcome factor = factor(pad, off);
+        working.plan("B", "pad along the beam", Dimension.LENGTH, pad.along());
+        working.plan("L", "pad across the beam", Dimension.LENGTH, pad.across());
+        working.rule(
+                "m",
+                factor,
+                "worst corner over the mean",
+                Dimension.NUMBER,
+                "1 + 6 × " + symbol + " × root( 1 / B^2 + 1 / L^2 )");
+        return factor;
     }
 
     /** How far off the middle of its foot (m) a post is judged with its load; 0 where its type says nothing of it. */

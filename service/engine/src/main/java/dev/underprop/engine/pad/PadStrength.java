@@ -3,12 +3,14 @@ package dev.underprop.engine.pad;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Measure;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.PostType;
 import dev.underprop.engine.plan.PostType.Plate;
 import dev.underprop.engine.standard.Citation;
+import dev.underprop.engine.standard.Dimension;
 
 /** The strength of a pad itself, by the rule for what it is made of. */
 public final class PadStrength {
@@ -25,20 +27,27 @@ public final class PadStrength {
 
     private PadStrength() {}
 
+    /** As {@link #judge(Post, Ground, PadLoad, double, Working)}, without a record. */
+    public static Finding judge(Post post, Ground ground, PadLoad load, double nearest) {
+        return judge(post, ground, load, nearest, Working.OFF);
+    }
+
     /**
      * Judges the pad of one post.
      *
      * @param nearest distance to the nearest other post that stands on a slab (m), infinite where there is none
      */
-    public static Finding judge(Post post, Ground ground, PadLoad load, double nearest) {
+    public static Finding judge(Post post, Ground ground, PadLoad load, double nearest, Working working) {
         if (!(post.footing() instanceof Pad pad)) {
             return new CheckResult.NotChecked("no pad is named under this post (declare: pad)");
         }
         if (pad.make() instanceof Pad.Block block) {
-            return block(pad, block, load.greatest());
+            return block(pad, block, load.greatest(), working);
         }
         if (pad.make() instanceof Pad.Rated rated) {
-            return new CheckResult.Judged(Measure.FORCE, load.greatest(), rated.load());
+            working.analysis("P", "greatest load of the post", Dimension.FORCE, load.greatest());
+            working.plan("R", "rating of the pad", Dimension.FORCE, rated.load());
+            return working.compared("P", "R", new CheckResult.Judged(Measure.FORCE, load.greatest(), rated.load()));
         }
         if (pad.make() instanceof Pad.Unmade) {
             return new CheckResult.NotChecked(missing(pad));
@@ -50,25 +59,25 @@ public final class PadStrength {
             return new CheckResult.NotChecked("the base plate reaches beyond its pad");
         }
         return pad.make() instanceof Pad.SlabPart slab
-                ? SlabPad.judge(pad, slab, ground, type.base(), new SlabPad.Demand(load.factored(), nearest))
-                : centred(pad, type, load);
+                ? SlabPad.judge(pad, slab, ground, type.base(), new SlabPad.Demand(load.factored(), nearest), working)
+                : centred(pad, type, load, working);
     }
 
-    private static Finding centred(Pad pad, PostType type, PadLoad load) {
+    private static Finding centred(Pad pad, PostType type, PadLoad load, Working working) {
         if (!(pad.centring() instanceof Pad.Within centring)) {
             return uncentred(pad);
         }
         Plate base = type.base();
-        double off = OffCentre.of(pad, centring, type, load.lean());
+        double off = OffCentre.of(pad, centring, type, load.lean(), working);
         if (pad.make() instanceof Pad.Stack crib) {
-            return CribPad.judge(pad, crib, base, load.greatest(), off);
+            return CribPad.judge(pad, crib, base, load.greatest(), off, working);
         }
         if (pad.make() instanceof Pad.Mat mat) {
-            return MatPad.judge(pad, mat, base, load.greatest(), off);
+            return MatPad.judge(pad, mat, base, load.greatest(), off, working);
         }
         return pad.make() instanceof Pad.Plate plate
-                ? SteelPad.judge(pad, plate.yield(), base, load.greatest(), off)
-                : CastPad.judge(pad, pad.make().strength(), base, load.factored(), off);
+                ? SteelPad.judge(pad, plate.yield(), base, load.greatest(), off, working)
+                : CastPad.judge(pad, pad.make().strength(), base, new CastPad.Demand(load.factored(), off), working);
     }
 
     /** How far a post may stand off the middle of its pad as the plan states it (m); 0 where it does not. */
@@ -76,12 +85,14 @@ public final class PadStrength {
         return pad.centring() instanceof Pad.Within within ? within.distance() : 0;
     }
 
-    private static Finding block(Pad pad, Pad.Block block, double load) {
-        return block.hollow()
+    private static Finding block(Pad pad, Pad.Block block, double load, Working working) {
+        working.analysis("P", "greatest load of the post", Dimension.FORCE, load);
+        Finding finding = block.hollow()
                 ? new CheckResult.Refused(
                         Measure.FORCE, load, "a hollow block splits under a post, whatever it is rated for in a wall")
                 : new CheckResult.NotChecked(
                         "no rating with its source is given for the block " + pad.name() + " (declare: rating)");
+        return working.compared("P", "", finding);
     }
 
     static Finding unfactored() {

@@ -4,14 +4,16 @@ import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.CheckResult.Judged;
 import dev.underprop.engine.check.Measure;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.clause.aci318_19.Section14_3;
-import dev.underprop.engine.clause.aci318_19.Section14_5;
 import dev.underprop.engine.clause.aci318_19.Section19_2;
 import dev.underprop.engine.clause.westergaard.Slab;
 import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.PostType.Plate;
+import dev.underprop.engine.standard.Dimension;
 import dev.underprop.engine.standard.Outcome;
+import java.util.List;
 
 /**
  * A plain slab on the ground under a post's base plate: stress by Westergaard on the softest ground of its range against the
@@ -33,7 +35,7 @@ final class SlabPad {
      */
     record Demand(double factored, double nearest) {}
 
-    static Finding judge(Pad pad, Pad.SlabPart slab, Ground ground, Plate base, Demand demand) {
+    static Finding judge(Pad pad, Pad.SlabPart slab, Ground ground, Plate base, Demand demand, Working working) {
         if (slab.measured().isBlank()) {
             return new CheckResult.NotChecked(
                     "how the thickness of the slab was measured is not stated (declare: thicknessMeasured)");
@@ -53,7 +55,7 @@ final class SlabPad {
             return PadStrength.unfactored();
         }
         Subgrade k = Subgrade.of(ground);
-        Finding alone = strong(pad, slab, k, base, demand.factored());
+        Finding alone = strong(pad, slab, k, base, demand.factored(), working);
         boolean passes = alone instanceof Judged judged && judged.demand() <= judged.capacity();
         return passes && demand.nearest() < BESIDE * stiffnessRadius(pad, slab, k)
                 ? new CheckResult.NotChecked(
@@ -69,12 +71,14 @@ final class SlabPad {
         return new Slab(h, modulus, k.soft()).stiffnessRadius().value();
     }
 
-    private static Finding strong(Pad pad, Pad.SlabPart slab, Subgrade k, Plate base, double factored) {
+    private static Finding strong(
+            Pad pad, Pad.SlabPart slab, Subgrade k, Plate base, double factored, Working working) {
+        working.analysis("Pu", "greatest load, strength combinations", Dimension.FORCE, factored);
         Outcome specified = Section19_2.strength(slab.strength());
         Outcome depth = Section14_3.onSoil(pad.thickness());
         for (Outcome outcome : new Outcome[] {specified, depth}) {
             if (outcome instanceof Outcome.Refused refused) {
-                return new CheckResult.Refused(Measure.FORCE, factored, refused.reason());
+                return refused(factored, refused.reason(), working);
             }
         }
         double h = ((Outcome.Value) depth).cited().value();
@@ -83,24 +87,45 @@ final class SlabPad {
         double radius = Math.sqrt(x * y / StrictMath.PI);
         double modulus = Section19_2.modulus(slab.strength()).value();
         if (Double.isInfinite(k.stiff()) || pad.area() > new Slab(h, modulus, k.stiff()).spread(where(slab.stands()))) {
-            return new CheckResult.Refused(
-                    Measure.FORCE, factored, "the slab does not spread the load as far as the size given for the pad");
+            return refused(factored, "the slab does not spread the load as far as the size given for the pad", working);
         }
         Slab plate = new Slab(h, modulus, k.soft());
         if (!plate.holdsFor(radius)) {
-            return new CheckResult.Refused(
-                    Measure.FORCE, factored, "the base plate is too large against the stiffness of the slab");
+            return refused(factored, "the base plate is too large against the stiffness of the slab", working);
         }
         double lambda = CastPad.lambda(pad);
+        working.plan("t", "thickness of the slab", Dimension.LENGTH, pad.thickness());
+        ConcreteSteps.tell((Outcome.Value) depth, slab.strength(), lambda, working);
+        new SlabSteps(plate, k, base, radius, working).tell(slab.strength());
+        return Worst.told(
+                working,
+                List.of(
+                        w -> new SlabSteps(plate, k, base, radius, w)
+                                .bending(slab.stands(), factored, slab.strength(), lambda),
+                        w -> shear(slab, new double[] {x, y, h}, lambda, factored, w)));
+    }
+
+    private static Judged shear(Pad.SlabPart slab, double[] sizes, double lambda, double factored, Working working) {
+        double x = sizes[0];
+        double y = sizes[1];
+        double h = sizes[2];
+        double around = around(slab.stands(), x, y, h);
+        working.step("bo", "perimeter half a depth from it", Dimension.LENGTH, around, perimeter(slab.stands()));
         double beta = Math.max(x, y) / Math.min(x, y);
-        double shear = Section14_5.twoWay(slab.strength(), lambda, beta, around(slab.stands(), x, y, h), h)
-                .value();
-        return Worst.of(
-                new Judged(
-                        Measure.STRESS,
-                        stress(plate, slab.stands(), factored, radius),
-                        Section14_5.flexure(slab.strength(), lambda).value()),
-                new Judged(Measure.FORCE, factored, shear));
+        double shear = ConcreteSteps.twoWay(slab.strength(), lambda, beta, around, h, working);
+        return Worst.compared(working, "Pu", "φVn", new Judged(Measure.FORCE, factored, shear));
+    }
+
+    private static String perimeter(Pad.Stands stands) {
+        return switch (stands) {
+            case INTERIOR -> "2 × ( l1 + l2 ) + 4 × h";
+            case EDGE -> "l1 + l2 + min( l1 , l2 ) + 2 × h";
+            case CORNER, UNSTATED -> "l1 + l2 + h";
+        };
+    }
+
+    private static Finding refused(double factored, String reason, Working working) {
+        return working.compared("Pu", "", new CheckResult.Refused(Measure.FORCE, factored, reason));
     }
 
     private static Slab.Place where(Pad.Stands stands) {
@@ -108,14 +133,6 @@ final class SlabPad {
             case INTERIOR -> Slab.Place.INTERIOR;
             case EDGE -> Slab.Place.EDGE;
             case CORNER, UNSTATED -> Slab.Place.CORNER;
-        };
-    }
-
-    private static double stress(Slab plate, Pad.Stands stands, double load, double radius) {
-        return switch (stands) {
-            case INTERIOR -> plate.interior(load, radius).value();
-            case EDGE -> plate.edge(load, radius).value();
-            case CORNER, UNSTATED -> plate.corner(load, radius).value();
         };
     }
 

@@ -11,6 +11,7 @@ import dev.underprop.engine.clause.nds2018.Section3_4;
 import dev.underprop.engine.clause.nds2018.Section3_5;
 import dev.underprop.engine.load.LoadModel;
 import dev.underprop.engine.material.Moisture;
+import dev.underprop.engine.material.WoodGrade;
 import dev.underprop.engine.plan.Fastening;
 import dev.underprop.engine.plan.Floor;
 import dev.underprop.engine.plan.Ground;
@@ -126,19 +127,20 @@ final class FloorFigures {
         RectangularSection section =
                 new RectangularSection(in.number("breadth_mm") / 1000, in.number("depth_mm") / 1000);
         double allowed = in.number("bendingAllowable_MPa") * 1e6;
-        Member member = Simple.member(section, Simple.grade(allowed, allowed, allowed, in.number("E_MPa") * 1e6), 0);
+        WoodGrade grade = in.has("E_MPa")
+                ? Simple.grade(allowed, allowed, allowed, in.number("E_MPa") * 1e6)
+                : LoadFigures.grade(section);
+        Member member = Simple.member(section, grade, 0);
+        double spacing = in.has("spacing_m") ? in.number("spacing_m") : 1;
         JobPlan plan = Simple.floor(
-                member,
-                in.number("spacing_m"),
-                in.number("span_m"),
-                0.05,
-                new Intensity(in.number("load_kPa") * 1000, 0, 0, 0));
+                member, spacing, in.number("span_m"), 0.05, new Intensity(in.number("load_kPa") * 1000, 0, 0, 0));
         double shear = Simple.shear(plan, Simple.MIDDLE);
         return switch (wanted.name()) {
             case "totalLoad" ->
                 onMiddle(plan).stream().mapToDouble(UnitLoad.Piece::total).sum();
             case "depthRequired" ->
                 section.depth() * Math.sqrt(Simple.demand(plan, CheckId.JOIST_BENDING, Simple.MIDDLE) / allowed);
+            case "spacingMax" -> spacing * allowed / Simple.demand(plan, CheckId.JOIST_BENDING, Simple.MIDDLE);
             case "secondMoment" -> section.inertia();
             case "deflection" -> Simple.demand(plan, CheckId.JOIST_DEFLECTION_TOTAL, Simple.MIDDLE);
             case "bearingLengthRequired" ->

@@ -108,9 +108,12 @@ class NotchJudgeTest {
     }
 
     private static List<Joist> notched(double inches) {
+        return joists(new EndNotch.Cut(inches * Plans.INCH));
+    }
+
+    private static List<Joist> joists(EndNotch notch) {
         return List.of(0.0, 0.5, 1.0).stream()
-                .map(x -> new Joist(
-                        "J" + (int) (1 + 2 * x), x, 0, 4, Plans.twoByTen(1, 0), new EndNotch.Cut(inches * Plans.INCH)))
+                .map(x -> new Joist("J" + (int) (1 + 2 * x), x, 0, 4, Plans.twoByTen(1, 0), notch))
                 .toList();
     }
 
@@ -126,6 +129,22 @@ class NotchJudgeTest {
         JobPlan plan = Simple.plan(resting(bearings, 2000), List.of(), new Ground.Unstated());
 
         assertThat(notches(plan, "J2")).containsExactly("J2 on near", "J2 on far");
+    }
+
+    /** Of ends past their bearings nothing is said: that is asked, at both of them. */
+    @Test
+    void anEndPastItsBearingOfWhichNothingIsSaidIsNotChecked() {
+        List<Bearing> bearings = List.of(seat("near", 0.1), seat("middle", 2), seat("far", 3.9));
+        Load area = new Load.Area("floor", new Intensity(2000, 0, 0, 0), -Plans.ANY, Plans.ANY, -Plans.ANY, Plans.ANY);
+        Floor loaded =
+                new Floor(joists(new EndNotch.Unstated()), bearings, List.of(area), Floor.JoistWeight.INCLUDED_IN_DEAD);
+        JobPlan plan = Simple.plan(loaded, List.of(), new Ground.Unstated());
+
+        for (String place : List.of("J2 on near", "J2 on far")) {
+            assertThat(Props.reason(
+                            Simple.check(plan, CheckId.JOIST_NOTCH, place).finding()))
+                    .contains("(declare: endNotch)");
+        }
     }
 
     /** 1000 N/m over 4 m on bearings at 0 and 3.90 m: 4000 x 2 / 3.9 = 2051 N, and half as much again fails. */

@@ -11,6 +11,7 @@ import dev.underprop.engine.plan.Situation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
@@ -125,6 +126,36 @@ class PlanPropertiesTest {
             }
         }
         assertThat(compared).isGreaterThan(500);
+    }
+
+    /** From the first pattern to all of them, a random number at a time. */
+    @Test
+    void oneMorePatternNeverMakesACheckBetter() {
+        int compared = 0;
+        int raised = 0;
+        for (long seed = 1; seed <= PLANS; seed++) {
+            JobPlan plan = RandomPlans.of(seed);
+            Random random = new Random(seed);
+            Assessment before = Assessor.assess(new Structure(plan), 1);
+            int most = Assessor.assess(plan).counts().patterns();
+            for (int patterns = 1 + random.nextInt(4); patterns < most; patterns += 1 + random.nextInt(most / 3)) {
+                Assessment more = Assessor.assess(new Structure(plan), patterns);
+                compared += assertNoBetter(seed, before, more);
+                raised += worstRatio(more) > worstRatio(before) ? 1 : 0;
+                before = more;
+            }
+            compared += assertNoBetter(seed, before, Assessor.assess(plan));
+        }
+        assertThat(compared).isGreaterThan(500);
+        assertThat(raised).as("steps that raised the worst ratio").isPositive();
+    }
+
+    private static double worstRatio(Assessment assessment) {
+        return assessment.checks().stream()
+                .mapToDouble(CheckResult::ratio)
+                .filter(Double::isFinite)
+                .max()
+                .orElse(0);
     }
 
     @Test

@@ -7,6 +7,7 @@ import dev.underprop.engine.check.CheckId;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Verdict;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.plan.Bearing;
 import dev.underprop.engine.plan.Fastening;
 import dev.underprop.engine.plan.Floor;
@@ -49,7 +50,7 @@ class SeatJudgeTest {
         Bearing unknown = bearing(new Bearing.Line(), flat(Surface.MASONRY, Double.NaN));
 
         assertThat(Props.reason(strength(bare))).contains("not declared");
-        assertThat(Props.reason(SeatJudge.length(bare, 0.1))).contains("not declared");
+        assertThat(Props.reason(SeatJudge.length(bare, 0.1, Working.OFF))).contains("not declared");
         assertThat(Props.reason(strength(unknown))).contains("pressure");
     }
 
@@ -59,7 +60,7 @@ class SeatJudgeTest {
 
         assertThat(Props.judged(strength(hung)).demand()).isEqualTo(5000);
         assertThat(Props.judged(strength(hung)).capacity()).isEqualTo(4000);
-        assertThat(SeatJudge.length(hung, 0.01)).isInstanceOf(CheckResult.NotApplicable.class);
+        assertThat(SeatJudge.length(hung, 0.01, Working.OFF)).isInstanceOf(CheckResult.NotApplicable.class);
     }
 
     @Test
@@ -82,7 +83,8 @@ class SeatJudgeTest {
                 .isCloseTo(across, within(1e-6));
         assertThat(Props.judged(strength(girder(new Seat.Hung("hanger", 6000)))).capacity())
                 .isEqualTo(6000);
-        assertThat(Props.judged(SeatJudge.length(girder(UNDECLARED), 0.05)).demand())
+        assertThat(Props.judged(SeatJudge.length(girder(UNDECLARED), 0.05, Working.OFF))
+                        .demand())
                 .isCloseTo(1.5 * Plans.INCH, within(1e-12));
     }
 
@@ -91,7 +93,7 @@ class SeatJudgeTest {
     @CsvSource({"WOOD, 1.5", "METAL, 1.5", "MASONRY, 3", "CONCRETE, 3", "SILL_ON_MASONRY, 3"})
     void theSeatIsLongEnough(Surface on, double least) {
         Bearing wall = bearing(new Bearing.Line(), flat(on, 2e6));
-        CheckResult.Judged judged = Props.judged(SeatJudge.length(wall, 2 * Plans.INCH));
+        CheckResult.Judged judged = Props.judged(SeatJudge.length(wall, 2 * Plans.INCH, Working.OFF));
 
         assertThat(judged.demand()).isCloseTo(least * Plans.INCH, within(1e-12));
         assertThat(judged.capacity()).isEqualTo(2 * Plans.INCH);

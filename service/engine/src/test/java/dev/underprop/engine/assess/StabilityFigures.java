@@ -81,6 +81,9 @@ final class StabilityFigures {
 
     /** The greatest depth over breadth for which a kind of support is enough, by halving. */
     static double lateralSupport(Case published, Expected wanted) {
+        if (wanted.name().equals("needsBridging")) {
+            return SizingFigures.needsBridging(wanted);
+        }
         LateralSupport support = switch (wanted.given().text("support")) {
             case "none" -> LateralSupport.NONE;
             case "ends held against rotation" -> LateralSupport.ENDS;

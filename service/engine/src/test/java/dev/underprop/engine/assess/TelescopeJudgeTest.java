@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import dev.underprop.engine.check.CheckResult.Finding;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.plan.Telescope;
 import dev.underprop.engine.plan.Telescope.Part;
 import dev.underprop.engine.plan.Telescope.Pin;
@@ -75,7 +76,7 @@ class TelescopeJudgeTest {
     /** 2·(pi/4·0.016²)·0.45·400e6/2; 1.8·235e6·0.016·2·0.0032/2. */
     @Test
     void theLimitsOfAPin() {
-        assertThat(PinJoint.pin(slender(0, PIN, NONE), PIN))
+        assertThat(PinJoint.pin(slender(0, PIN, NONE), PIN, Working.OFF))
                 .extracting(PinJoint.Limit::capacity)
                 .usingComparatorForType(
                         (one, other) -> Math.abs(one - other) < 0.01 ? 0 : Double.compare(one, other), Double.class)
@@ -86,7 +87,10 @@ class TelescopeJudgeTest {
     @Test
     void theWeakerSteelBears() {
         Pin weak = new Pin(0.016, 0.018, 200e6, 400e6);
-        assertThat(PinJoint.pin(slender(0, weak, NONE), weak).get(2).capacity()).isCloseTo(23040, within(0.01));
+        assertThat(PinJoint.pin(slender(0, weak, NONE), weak, Working.OFF)
+                        .get(2)
+                        .capacity())
+                .isCloseTo(23040, within(0.01));
     }
 
     private static Finding judge(Telescope post, double height) {
@@ -104,7 +108,7 @@ class TelescopeJudgeTest {
                 .contains("the pin")
                 .contains("the screw, or that there is none")
                 .doesNotContain("inner tube");
-        assertThat(reason(judge(slender(0, new Telescope.NoPin(), NONE), 3))).endsWith("the pin");
+        assertThat(reason(judge(slender(0, new Telescope.NoPin(), NONE), 3))).endsWith("the pin (declare: pin)");
         assertThat(reason(judge(slender(0, PIN, NONE), 1.8))).contains("reach the height");
     }
 

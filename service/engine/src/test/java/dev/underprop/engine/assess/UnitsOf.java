@@ -24,6 +24,7 @@ final class UnitsOf {
             case "in" -> INCH;
             case "ft" -> FOOT;
             case "mm" -> 1e-3;
+            case "m" -> 1;
             case "in2" -> INCH * INCH;
             case "mm2" -> 1e-6;
             case "in3" -> INCH * INCH * INCH;
@@ -36,8 +37,12 @@ final class UnitsOf {
             case "lbf/ft" -> PLF;
             case "lbf.in" -> POUND * INCH;
             case "lbf.ft" -> POUND * FOOT;
+            case "kip.ft" -> 1000 * POUND * FOOT;
+            case "kN.m" -> 1e3;
             case "lbf.in2" -> POUND * INCH * INCH;
+            case "mm3" -> 1e-9;
             case "psi" -> PSI;
+            case "ksi" -> 1000 * PSI;
             case "psf" -> PSF;
             case "kN/m3" -> 1e3;
             default -> throw new IllegalArgumentException("no such unit: " + unit);

@@ -33,7 +33,8 @@ class WholePlansTest {
             this.plan = plan;
             Structure ofRun = new Structure(plan);
             this.model = ofRun.model();
-            this.run = new SituationRun(ofRun, situation, Combinations.of(model), Seats.first(ofRun, situation));
+            this.run = new SituationRun(
+                    ofRun, situation, Combinations.of(model), Seats.first(ofRun, situation), Integer.MAX_VALUE);
             run.run();
             this.structure = new Structure(plan);
             this.seats = Seats.first(structure, situation);

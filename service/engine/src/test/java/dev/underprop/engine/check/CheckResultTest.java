@@ -101,6 +101,29 @@ class CheckResultTest {
     }
 
     @Test
+    void theWorseOfTwoChecks() {
+        for (Verdict one : Verdict.values()) {
+            for (Verdict other : Verdict.values()) {
+                assertThat(one.worse(other)).isEqualTo(Collections.max(List.of(one, other)));
+            }
+        }
+    }
+
+    /** Every check says what it judges, is made in every situation or where a bearing goes, and can be made. */
+    @Test
+    void everyCheckIsDescribedAndBuilt() {
+        assertThat(CheckId.values()).allMatch(CheckId::built);
+        assertThat(List.of(CheckId.values()))
+                .extracting(CheckId::title)
+                .doesNotHaveDuplicates()
+                .allMatch(t -> t.length() > 10);
+        assertThat(CheckId.values())
+                .filteredOn(check -> check.scope() == CheckId.Scope.BEARING_REMOVED)
+                .containsExactly(CheckId.LATERAL_LOADS, CheckId.EXCAVATION);
+        assertThat(CheckId.INTAKE.scope()).isEqualTo(CheckId.Scope.ALWAYS);
+    }
+
+    @Test
     void requiredChecksGrowWhenABearingGoes() {
         assertThat(CheckId.required(true)).containsExactly(CheckId.values());
         assertThat(CheckId.required(true)).containsAll(CheckId.required(false));

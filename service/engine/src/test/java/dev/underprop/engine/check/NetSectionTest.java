@@ -37,6 +37,21 @@ class NetSectionTest {
         return new TimberCapacity(member, 1).bending(LoadDuration.TEN_YEARS, 0) / PSI;
     }
 
+    /** Table 4A ends at 4 in of nominal thickness. */
+    @Test
+    void aBoardOutsideItsTableHasNoBendingValue() {
+        RectangularSection thick = new RectangularSection(5.5 * INCH, 9.25 * INCH);
+        RectangularSection thin = new RectangularSection(1.5 * INCH, 9.25 * INCH);
+        Member.Details plain = new Member.Details(new Member.Stamped(), new Member.Whole(), Member.Treated.UNTREATED);
+
+        assertThat(new TimberCapacity(new Member("m", thin, 1, HEM_FIR_2, false, Member.Moisture.DRY, 0, plain), 1)
+                        .hasBending())
+                .isTrue();
+        assertThat(new TimberCapacity(new Member("m", thick, 1, HEM_FIR_2, false, Member.Moisture.DRY, 0, plain), 1)
+                        .hasBending())
+                .isFalse();
+    }
+
     @Test
     void theSizeFactorIsThatOfTheBoardThatWasGraded() {
         RectangularSection whole = new RectangularSection(1.5 * INCH, 9.25 * INCH);

@@ -33,7 +33,7 @@ public final class AnswerWriter {
         this.question = question;
         this.assessment = assessment;
         Figures figures = new Figures(question.units());
-        this.checks = new CheckWriter(figures, question.full());
+        this.checks = new CheckWriter(figures, question.full(), question.working());
         this.situations = new SituationWriter(question.plan(), postNames(question.model()), figures);
     }
 
@@ -59,6 +59,7 @@ public final class AnswerWriter {
                 .assumptions(assumptions())
                 .advisories(advisories())
                 .counts(counts())
+                .layout(new LayoutWriter(new Figures(question.units())).lines(question.plan()))
                 .situations(assessment.situations().stream()
                         .map(one -> situations.whole(one, question.full()))
                         .toList())

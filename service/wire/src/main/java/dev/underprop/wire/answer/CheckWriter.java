@@ -26,10 +26,18 @@ final class CheckWriter {
 
     private final Figures figures;
     private final Wording wording;
+    private final WorkingWriter working;
     private final boolean full;
+    private final boolean told;
 
-    CheckWriter(Figures figures, boolean full) {
+    /**
+     * @param full every place of each check
+     * @param told with its working
+     */
+    CheckWriter(Figures figures, boolean full, boolean told) {
         this.figures = figures;
+        this.working = new WorkingWriter(figures);
+        this.told = told;
         this.wording = new Wording(figures);
         this.full = full;
     }
@@ -58,6 +66,9 @@ final class CheckWriter {
                 .citation(citation(result.citation()))
                 .message(wording.message(result));
         setNumbers(model, result);
+        if (told) {
+            model.working(working.working(model, result));
+        }
         if (result.where() instanceof CheckResult.InCase in) {
             model.situation(in.situation())
                     .combination(in.combination())

@@ -4,6 +4,7 @@ import dev.underprop.api.model.Extreme;
 import dev.underprop.api.model.Quantity;
 import dev.underprop.wire.quantity.Kind;
 import dev.underprop.wire.quantity.UnitSystem;
+import dev.underprop.wire.quantity.WorkingUnit;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -24,6 +25,11 @@ final class Figures {
     /** A result. Minus zero is zero. */
     Quantity quantity(Kind kind, double si) {
         return new Quantity().value(number(kind, si)).unit(kind.unit(system));
+    }
+
+    /** A line of a calculation record. */
+    Quantity quantity(WorkingUnit unit, boolean site, double si) {
+        return new Quantity().value(unit.value(si, system, site) + 0.0).unit(unit.symbol(system, site));
     }
 
     private double number(Kind kind, double si) {

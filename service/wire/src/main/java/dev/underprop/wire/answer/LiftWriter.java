@@ -85,8 +85,9 @@ public final class LiftWriter {
     private List<String> notChecked() {
         List<String> all = new ArrayList<>(plan.open());
         all.add(
-                "anything that is not turned and read here: live load patterns, sideways forces, pads in bending,"
-                        + " bearing stresses and all else that a plan check makes; check the raised situation of this answer too");
+                "what a plan check makes besides: live load patterns, a post out of line by the fit-up tolerance, shores that"
+                        + " were there before any load, sideways forces, pads in bending, bearing stresses and the rest; check the"
+                        + " raised situation of this answer too");
         return all;
     }
 

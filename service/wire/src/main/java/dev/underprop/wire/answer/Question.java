@@ -13,6 +13,7 @@ import java.util.List;
  * @param assumptions what reading took because the plan does not say it
  * @param units system of units wanted
  * @param full whether everything is told
+ * @param working whether every check tells its working
  */
 public record Question(
         dev.underprop.api.model.JobPlan model,
@@ -21,7 +22,8 @@ public record Question(
         String catalogueDigest,
         List<String> assumptions,
         UnitSystem units,
-        boolean full) {
+        boolean full,
+        boolean working) {
 
     public Question {
         assumptions = List.copyOf(assumptions);

@@ -7,8 +7,14 @@ import dev.underprop.wire.quantity.UnitSystem;
  *
  * @param units unit system of the results
  * @param detail how much is said
+ * @param working whether every check carries its calculation record
  */
-public record AnswerOptions(UnitSystem units, Detail detail) {
+public record AnswerOptions(UnitSystem units, Detail detail, boolean working) {
+
+    /** An answer without calculation records. */
+    public AnswerOptions(UnitSystem units, Detail detail) {
+        this(units, detail, false);
+    }
 
     /** How much an answer says. */
     public enum Detail {

@@ -74,7 +74,8 @@ public final class PlanDoor {
             return read.unanswered();
         }
         Question question = judged.model().question();
-        return new Answer.Judged<>(wanted.apply(new AnswerWriter(question, Assessor.assess(question.plan()))));
+        return new Answer.Judged<>(
+                wanted.apply(new AnswerWriter(question, Assessor.assess(question.plan(), options.working()))));
     }
 
     /** The four steps of reading, each complete before the next. */
@@ -105,7 +106,8 @@ public final class PlanDoor {
                 catalogue.digest(),
                 understood.assumptions(),
                 options.units(),
-                options.detail() == AnswerOptions.Detail.FULL);
+                options.detail() == AnswerOptions.Detail.FULL,
+                options.working());
         return new Answer.Judged<>(new Read(question, understood));
     }
 

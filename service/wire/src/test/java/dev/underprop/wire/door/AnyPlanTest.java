@@ -43,7 +43,8 @@ class AnyPlanTest {
         Format format = i % 2 == 0 ? Format.JSON : Format.YAML;
         AnswerOptions options = new AnswerOptions(
                 i % 3 == 0 ? UnitSystem.SI : UnitSystem.US,
-                i % 5 == 0 ? AnswerOptions.Detail.FULL : AnswerOptions.Detail.COMPACT);
+                i % 5 == 0 ? AnswerOptions.Detail.FULL : AnswerOptions.Detail.COMPACT,
+                i % 4 < 2);
         Answer<LayoutAnalysis> answer = DOOR.analyse(text, format, options);
         if (answer instanceof Answer.Judged<LayoutAnalysis> judged) {
             assertThat(Documents.json(judged.model(), false)).isNotEmpty();

@@ -18,6 +18,9 @@ public final class SectionE3 {
     private static final double OMEGA = 1.67;
     private static final double MOST = 200;
 
+    /** Fy/Fe up to which a column buckles inelastically. */
+    public static final double INELASTIC = 2.25;
+
     private SectionE3() {}
 
     /**
@@ -33,7 +36,7 @@ public final class SectionE3 {
             return new Outcome.Refused("a slenderness of " + got + " is beyond 200", SLENDERNESS);
         }
         double euler = Math.PI * Math.PI * MODULUS / (slenderness * slenderness);
-        double critical = yield / euler <= 2.25 ? StrictMath.pow(0.658, yield / euler) * yield : 0.877 * euler;
+        double critical = yield / euler <= INELASTIC ? StrictMath.pow(0.658, yield / euler) * yield : 0.877 * euler;
         return Outcome.of(critical / OMEGA, "Fcr/Omega", STRENGTH);
     }
 

@@ -10,7 +10,8 @@ public final class SectionH1 {
     private static final Citation INTERACTION =
             Citation.remembered("AISC", "360-16", "H1.1, Equations H1-1a and H1-1b");
 
-    private static final double MUCH = 0.2;
+    /** Axial share from which the first of the two equations holds. */
+    public static final double MUCH = 0.2;
 
     private SectionH1() {}
 

@@ -62,4 +62,15 @@ public enum BeamLoading {
     double effectiveLength(double unbraced, double depth) {
         return unbraced / depth < SECOND_COLUMN ? stocky * unbraced : slender * unbraced + depths * depth;
     }
+
+    /** The effective length as a formula in lu and d, that of the column or footnote which holds for these. */
+    public String formula(double unbraced, double depth) {
+        if (unbraced / depth < SECOND_COLUMN) {
+            return stocky + " × lu";
+        }
+        if (this == NOT_LISTED && unbraced / depth > FOOTNOTE_SLENDER) {
+            return "1.84 × lu";
+        }
+        return depths == 0 ? slender + " × lu" : slender + " × lu + " + (int) depths + " × d";
+    }
 }

@@ -3,6 +3,7 @@ package dev.underprop.engine.clause.nds2018;
 import dev.underprop.engine.standard.Admissible;
 import dev.underprop.engine.standard.Citation;
 import dev.underprop.engine.standard.Cited;
+import java.util.List;
 
 /**
  * Section 12.3: reference lateral design value of a lag screw through a steel side plate, by the six yield modes of single
@@ -49,19 +50,49 @@ public final class Section12_3 {
      * @param plate thickness of the steel plate (m), positive
      */
     public static Cited lateral(LagSize size, Grain grain, double gravity, double length, double plate) {
+        Modes modes = of(size, grain, gravity, length, plate);
+        double root = size.root().value() / Units.INCH;
+        double least = isThin(size) ? modes.least(1, 1, 1) / thin(root) : modes.least(1 / 4.0, 1 / 3.6, 1 / 3.2);
+        return new Cited(least / angle(grain).value(), "Z", MODES);
+    }
+
+    private static Modes of(LagSize size, Grain grain, double gravity, double length, double plate) {
         Admissible.positive(length, "p");
         Admissible.positive(plate, "plate thickness");
-        Modes modes = new Modes(
+        return new Modes(
                 size.root().value(),
                 size.yield().value(),
                 wood(grain, gravity, size.diameter()).value(),
                 steel().value(),
                 length,
                 plate);
-        double root = size.root().value() / Units.INCH;
-        double angle = grain == Grain.PARALLEL ? 1 : 1.25;
-        double least = root < THIN ? modes.least(1, 1, 1) / thin(root) : modes.least(1 / 4.0, 1 / 3.6, 1 / 3.2);
-        return new Cited(least / angle, "Z", MODES);
+    }
+
+    /** The six modes (N) before their reduction: Im, Is, II, IIIm, IIIs, IV. Arguments as of {@link #lateral}. */
+    public static List<Cited> modes(LagSize size, Grain grain, double gravity, double length, double plate) {
+        Modes modes = of(size, grain, gravity, length, plate);
+        return List.of(
+                new Cited(modes.oneMain(), "Im", MODES),
+                new Cited(modes.oneSide(), "Is", MODES),
+                new Cited(modes.two(), "II", MODES),
+                new Cited(modes.threeMain(), "IIIm", MODES),
+                new Cited(modes.threeSide(), "IIIs", MODES),
+                new Cited(modes.four(), "IV", MODES));
+    }
+
+    /** What a force at an angle to the grain takes from every mode. */
+    public static Cited angle(Grain grain) {
+        return new Cited(grain == Grain.PARALLEL ? 1 : 1.25, "Kθ", MODES);
+    }
+
+    /** Whether the root is so thin that one reduction term, {@link #reduction}, stands for all modes. */
+    public static boolean isThin(LagSize size) {
+        return size.root().value() / Units.INCH < THIN;
+    }
+
+    /** Reduction term of a thin root. */
+    public static Cited reduction(LagSize size) {
+        return new Cited(thin(size.root().value() / Units.INCH), "KD", MODES);
     }
 
     /** Reduction term of thin roots, Table 12.3.1B. */
@@ -83,9 +114,17 @@ public final class Section12_3 {
 
         /** The least, bearing modes I, mode II and bending modes III and IV each with the inverse of their reduction. */
         double least(double bearing, double rotation, double bending) {
-            double one = Math.min(d * inMain * main, d * inSide * side) * bearing;
+            double one = Math.min(oneMain(), oneSide()) * bearing;
             double three = Math.min(threeMain(), threeSide());
             return Math.min(Math.min(one, two() * rotation), Math.min(three, four()) * bending);
+        }
+
+        private double oneMain() {
+            return d * inMain * main;
+        }
+
+        private double oneSide() {
+            return d * inSide * side;
         }
 
         private double re() {

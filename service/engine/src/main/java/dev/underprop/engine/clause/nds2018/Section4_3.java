@@ -16,7 +16,8 @@ public final class Section4_3 {
 
     private static final Citation INCISING = Citation.remembered("NDS", "2018", "Table 4.3.8");
     private static final Citation FIRE = Citation.remembered("NDS", "2018", "2.3.4");
-    private static final Citation REPETITIVE = Citation.read("NDS", "2018", "4.3.9");
+    /** When the repetitive member factor is more than 1. */
+    public static final Citation REPETITIVE = Citation.read("NDS", "2018", "4.3.9");
 
     private Section4_3() {}
 

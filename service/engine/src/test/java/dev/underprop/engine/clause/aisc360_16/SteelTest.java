@@ -48,6 +48,14 @@ class SteelTest {
         assertThat(value(SectionE3.stress(36 * KSI, meet)) * 1.67 / (36 * KSI)).isCloseTo(0.390, within(0.0005));
     }
 
+    /** Fy/Fe of 2.25 belongs to the first branch, 0.658 to that power; the second would give 0.38978. */
+    @Test
+    void whereTheBranchesMeetTheFirstRules() {
+        double euler = Math.PI * Math.PI * 29e6 * 4.4482216152605 / (0.0254 * 0.0254) / 1e4;
+        double yield = 2.25 * euler;
+        assertThat(value(SectionE3.stress(yield, 100)) * 1.67 / yield).isCloseTo(0.389951, within(0.000005));
+    }
+
     @Test
     void beyondTwoHundredThereIsNoValue() {
         assertThat(SectionE3.stress(36 * KSI, 200)).isInstanceOf(Outcome.Value.class);
@@ -67,6 +75,21 @@ class SteelTest {
         assertThat(value(SectionF8.moment(0.06, 0.004, 235e6))).isCloseTo(235e6 * 12.565333e-6 / 1.67, within(0.001));
         assertThat(SectionF8.moment(0.0563, 0.001, 36 * KSI)).isInstanceOf(Outcome.Value.class);
         assertThat(SectionF8.moment(0.0565, 0.001, 36 * KSI)).isInstanceOf(Outcome.Refused.class);
+    }
+
+    /** A wall just as thin as the limit is still thick enough; the limits are written as the clauses write them. */
+    @Test
+    void aWallAtItsLimitIsAllowed() {
+        double modulus = 29e6 * 4.4482216152605 / (0.0254 * 0.0254);
+        double yield = 36 * KSI;
+        assertThat(SectionE3.wall(0.11 * modulus / yield, 1, yield)).isInstanceOf(Outcome.Value.class);
+        assertThat(SectionF8.moment(0.07 * modulus / yield, 1, yield)).isInstanceOf(Outcome.Value.class);
+    }
+
+    /** 0.2 belongs to the steeper branch: 0.2 + 8/9·0.45. */
+    @Test
+    void aFifthIsMuch() {
+        assertThat(SectionH1.interaction(0.2, 0.45).value()).isCloseTo(0.6, within(1e-12));
     }
 
     @Test

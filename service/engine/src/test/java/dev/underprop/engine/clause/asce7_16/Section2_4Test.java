@@ -55,6 +55,15 @@ class Section2_4Test {
     }
 
     @Test
+    void onlyEarthquakeActsUpwardsAndNothingIsNoLoad() {
+        assertThat(new Combination.Term(LoadKind.SEISMIC, -0.7).factor()).isEqualTo(-0.7);
+        assertThatIllegalArgumentException().isThrownBy(() -> new Combination.Term(LoadKind.SEISMIC, 0));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Combination.Term(LoadKind.WIND, -1));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Combination.Term(LoadKind.DEAD, Double.POSITIVE_INFINITY));
+    }
+
+    @Test
     void factors() {
         Combination last = gravity(LoadKind.LIVE, LoadKind.SNOW).get(3);
 

@@ -39,6 +39,7 @@ class IbcTest {
                 .flatMap(soil -> soil.names().stream())
                 .toList();
 
+        assertThat(names).hasSize(32).contains("sm", "clay").isEqualTo(Section1806.classNames());
         assertThat(names)
                 .doesNotHaveDuplicates()
                 .allMatch(name -> name.equals(name.toLowerCase(java.util.Locale.ROOT)));

@@ -117,6 +117,35 @@ class ColumnsTest {
                 .isGreaterThan(1e9);
     }
 
+    /** Stress that reaches what buckles one way or the other leaves nothing. */
+    @Test
+    void atTheCriticalStressNothingIsLeft() {
+        Section15_4.Way weak = new Section15_4.Way(0.1, 3, 100 * PSI, 1000 * PSI);
+        Section15_4.Way straight = new Section15_4.Way(0, 6, 1000 * PSI, 1000 * PSI);
+        Section15_4.Way off = new Section15_4.Way(1, 6, 100 * PSI, 1000 * PSI);
+        Section15_4.Way strong = new Section15_4.Way(0.1, 3, 1000 * PSI, 1000 * PSI);
+
+        assertThat(Section15_4.interaction(100 * PSI, 1000 * PSI, straight, weak, 1000 * PSI)
+                        .value())
+                .isGreaterThan(1e9);
+        assertThat(Section15_4.interaction(100 * PSI, 1000 * PSI, off, strong, 1000 * PSI)
+                        .value())
+                .isGreaterThan(1e9);
+    }
+
+    @Test
+    void refusalsOfNailsAndBoltsCiteTheirOwnRules() {
+        assertThat(loose(By.NAILS)).isEqualTo("NDS 2018, 15.3.3");
+        assertThat(loose(By.BOLTS)).isEqualTo("NDS 2018, 15.3.4");
+    }
+
+    private static String loose(By by) {
+        Pattern pattern = new Pattern(by, 0.01, 0.1, 0.1, 0.1, 1, 0.1, 0.05, false);
+        return ((Outcome.Refused) Section15_3.factor(2, 1.5 * INCH, 3.5 * INCH, pattern))
+                .citation()
+                .text();
+    }
+
     @Test
     void endGrainBearsThreeQuartersWithoutSteel() {
         assertThat(Section3_10.endGrain(8e6, false).value()).isEqualTo(6e6);

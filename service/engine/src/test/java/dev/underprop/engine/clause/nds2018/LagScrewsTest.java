@@ -77,6 +77,8 @@ class LagScrewsTest {
         "PARALLEL, 3, 0.562, 0, false",
         "PARALLEL, 3, 0.5625, 1.2, false",
         "PARALLEL, 2.25, 0.5625, 1.2, true",
+        "PARALLEL, 3, 2.5, 4, true",
+        "PARALLEL, 3, 1.99, 4, false",
         "PERPENDICULAR, 3, 1.5, 0, true",
         "PERPENDICULAR, 3, 1.499, 0, false",
         "PARALLEL, 2.25, 3, 5, true",
@@ -92,6 +94,21 @@ class LagScrewsTest {
     void fiveDiametersApart() {
         assertThat(value(Section12_5.spacing(D, 1.875 * INCH))).isEqualTo(1);
         assertThat(refused(Section12_5.spacing(D, 1.874 * INCH))).isTrue();
+    }
+
+    /** 7·0.375/2 is 1.3125; 1.5·0.375 is 0.5625; 5·0.5 is 2.5. */
+    @Test
+    void refusalsSayHowFarScrewsStandAndShould() {
+        assertThat(reason(Section12_5.end(Grain.PARALLEL, D, INCH)))
+                .isEqualTo("lag screws stand 1.00 in from the end of the timber, not 1.31 in");
+        assertThat(reason(Section12_5.edge(Grain.PARALLEL, D, INCH, 0.5 * INCH, 0)))
+                .isEqualTo("lag screws stand 0.50 in from an edge, not 0.56 in");
+        assertThat(reason(Section12_5.spacing(INCH / 2, 1.5 * INCH)))
+                .isEqualTo("lag screws stand 1.50 in from each other, not 2.50 in");
+    }
+
+    private static String reason(Outcome outcome) {
+        return ((Outcome.Refused) outcome).reason();
     }
 
     /** A row of Table 11.3.6C, from memory: 1 in, 4 in apart, E of 1.4e6 and 30e6 psi, 5 in² of wood, 12 times the steel. */

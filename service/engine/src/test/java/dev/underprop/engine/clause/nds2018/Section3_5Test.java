@@ -50,6 +50,11 @@ class Section3_5Test {
     }
 
     @Test
+    void withoutCreepLoadsAddUp() {
+        assertThat(Section3_5.totalDeflection(1, 2, 3).value()).isEqualTo(5);
+    }
+
+    @Test
     void creepNeverLessens() {
         assertThatIllegalArgumentException().isThrownBy(() -> Section3_5.totalDeflection(0.9, 1, 1));
         assertThatIllegalArgumentException().isThrownBy(() -> Section3_5.totalDeflection(Double.NaN, 1, 1));

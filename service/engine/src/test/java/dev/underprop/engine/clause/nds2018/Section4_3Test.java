@@ -20,6 +20,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class Section4_3Test {
+
+    @Test
+    void valuesBearTheirSymbols() {
+        assertThat(DesignValue.values())
+                .extracting(DesignValue::symbol)
+                .contains("Fb", "Ft", "Fv", "Fc", "E")
+                .allMatch(symbol -> !symbol.isBlank());
+    }
+
     private static final Cited SNOW = Section2_3.loadDuration(LoadDuration.TWO_MONTHS);
 
     @ParameterizedTest

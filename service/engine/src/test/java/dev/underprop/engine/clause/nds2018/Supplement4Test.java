@@ -103,6 +103,18 @@ class Supplement4Test {
         assertThat(wet(value, DF_TIMBER, 7.5, 5.5, Moisture.DRY)).isEqualTo(1);
     }
 
+    @Test
+    void wetServiceCitesTheTableOfTheWood() {
+        assertThat(Supplement4.wetService(DesignValue.SHEAR, DF_1, Moisture.WET)
+                        .citation()
+                        .text())
+                .contains("Tables 4A and 4B");
+        assertThat(Supplement4.wetService(DesignValue.SHEAR, DF_TIMBER, Moisture.DRY)
+                        .citation()
+                        .text())
+                .contains("Table 4D");
+    }
+
     private static double wet(DesignValue value, WoodGrade grade, double width, double thickness, Moisture moisture) {
         return value.factors().contains("CF")
                 ? Supplement4.wetService(
