@@ -40,6 +40,7 @@ class ContractTest {
                         "checkPlan",
                         "checkPlans",
                         "sizePads",
+                        "planLift",
                         "listChecks",
                         "explainCheck",
                         "listCatalogue",

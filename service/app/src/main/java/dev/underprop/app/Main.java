@@ -20,6 +20,10 @@ import picocli.CommandLine.Spec;
             "  0  all plans are adequate",
             "  1  some plan is inadequate, incomplete or unstable",
             "  2  the job could not be done; wins over 1",
+            "Exit status of lift:",
+            "  0  the lift is planned, and everything was checked",
+            "  1  it is impossible, short, unstable or not fully checked",
+            "  2  the job could not be done",
             "",
             "A calculation aid. The local building code and a licensed engineer decide."
         },
@@ -29,6 +33,7 @@ import picocli.CommandLine.Spec;
             ServeCommand.class,
             CheckCommand.class,
             PadsCommand.class,
+            LiftCommand.class,
             ExplainCommand.class,
             CatalogueCommand.class,
             HealthCommand.class

@@ -6,6 +6,7 @@ import dev.underprop.wire.door.AnswerOptions;
 import dev.underprop.wire.door.PlanDoor;
 import dev.underprop.wire.tree.Format;
 import io.javalin.http.Context;
+import java.util.function.Function;
 
 /** The operations that take a plan. */
 final class Plans {
@@ -22,28 +23,29 @@ final class Plans {
     }
 
     void analyse(Context context) {
-        answer(context, door::analyse);
+        answer(context, "plan", Query::options, door::analyse);
     }
 
     void check(Context context) {
-        answer(context, door::check);
+        answer(context, "plan", Query::options, door::check);
+    }
+
+    void lift(Context context) {
+        answer(context, "plan", Query::unitsOnly, door::lift);
     }
 
     void sizePads(Context context) {
-        answer(context, "request", door::sizePads);
+        answer(context, "request", Query::options, door::sizePads);
     }
 
     private interface Question<T> {
         Answer<T> ask(byte[] text, Format format, AnswerOptions options);
     }
 
-    private <T> void answer(Context context, Question<T> question) {
-        answer(context, "plan", question);
-    }
-
-    private <T> void answer(Context context, String subject, Question<T> question) {
+    private <T> void answer(
+            Context context, String subject, Function<Context, AnswerOptions> query, Question<T> question) {
         Negotiation.accept(context, Replies.JSON);
-        AnswerOptions options = Query.options(context);
+        AnswerOptions options = query.apply(context);
         Format format = Negotiation.format(context);
         readiness.check();
         byte[] text = body.read(context);

@@ -60,6 +60,15 @@ final class Query {
         return new AnswerOptions(units, detail, working);
     }
 
+    /** The options of an answer that is told in full always. */
+    static AnswerOptions unitsOnly(Context context) {
+        Query query = of(context);
+        query.refuseOthers(List.of("units"));
+        UnitSystem units = query.choice("units", "system of units", UNITS, AnswerOptions.USUAL.units());
+        query.check();
+        return new AnswerOptions(units, Detail.FULL);
+    }
+
     /**
      * The options of many answers.
      *

@@ -13,6 +13,7 @@ final class Routes {
         routes.post("/v1/plan-checks", plans::check);
         routes.post("/v1/plan-check-batches", lines::check);
         routes.post("/v1/pad-sizings", plans::sizePads);
+        routes.post("/v1/lift-plans", plans::lift);
         get(routes, "/v1/checks", pages::checks);
         get(routes, "/v1/checks/{id}", pages::check);
         get(routes, "/v1/catalogue", catalogue::index);

@@ -14,11 +14,19 @@ final class ExampleTable {
     private static final String ANALYSES = "/v1/layout-analyses";
     private static final String CHECKS = "/v1/plan-checks";
     private static final String SIZINGS = "/v1/pad-sizings";
+    private static final String LIFTS = "/v1/lift-plans";
     private static final String CATALOGUE = "/v1/catalogue";
     private static final String BATCHES = "/v1/plan-check-batches";
     private static final String LINES = "application/x-ndjson";
     private static final String JSON = "application/json";
     private static final String YAML = "application/yaml";
+
+    /** One of two stages done, the floor over A2 lower than its screw would have it. */
+    private static final String GOES_ON = String.join(
+            "\n  ",
+            "target: { level: 0 in }",
+            "turned: [{ post: A1, raise: 1/8 in }, { post: A2, raise: 1/8 in }, { post: A3, raise: 1/8 in }, { post: A4, raise: 1/8 in }]",
+            "readings: [{ point: over A1, level: -1/8 in }, { point: over A2, level: -3/16 in }, { point: over A3, level: -1/8 in }, { point: over A4, level: -1/8 in }]");
 
     private ExampleTable() {}
 
@@ -28,6 +36,9 @@ final class ExampleTable {
         byte[] latin = changed(twoBays, "Two equal bays", "Deux trav\u00e9es", StandardCharsets.ISO_8859_1);
         byte[] sillOut = contract.plan("planSillOut");
         byte[] broken = contract.plan("planBroken");
+        byte[] raised = contract.plan("planRaised");
+        byte[] weak = changed(raised, "load: 3500 lb", "load: 2000 lb", StandardCharsets.UTF_8);
+        byte[] goesOn = changed(raised, "target: { level: 0 in }", GOES_ON, StandardCharsets.UTF_8);
         byte[] syntax = "{ \"basis\": \"us-asd\" \"floor\": {} }".getBytes(StandardCharsets.UTF_8);
         byte[] large = new byte[(1 << 20) + 1];
         return List.of(
@@ -43,6 +54,9 @@ final class ExampleTable {
                 post("padSizingFound", "sizePads", 200, SIZINGS, YAML, contract.plan("sizingLoads")),
                 post("padSizingNone", "sizePads", 200, SIZINGS, YAML, contract.plan("sizingPeat")),
                 post("padSizingOfPlan", "sizePads", 200, SIZINGS, YAML, contract.plan("sizingPlan")),
+                post("liftPlanned", "planLift", 200, LIFTS, YAML, raised),
+                post("liftImpossible", "planLift", 200, LIFTS, YAML, weak),
+                post("liftGoesOn", "planLift", 200, LIFTS, YAML, goesOn),
                 get("checkList", "listChecks", 200, "/v1/checks"),
                 get("checkPage", "explainCheck", 200, "/v1/checks/beam-bending"),
                 get("catalogueIndex", "listCatalogue", 200, CATALOGUE),

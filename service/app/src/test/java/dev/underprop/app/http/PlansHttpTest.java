@@ -65,6 +65,11 @@ class PlansHttpTest {
         "adequate.yaml, ADEQUATE",
         "bare.yaml, INCOMPLETE",
         "complete.yaml, INADEQUATE",
+        "lift-alone.yaml, INADEQUATE",
+        "lift-far-wall.yaml, UNSTABLE",
+        "lift-hopeless.yaml, INADEQUATE",
+        "lift-sinking-pad.yaml, INADEQUATE",
+        "lift-together.yaml, INADEQUATE",
         "old-floor.yaml, INADEQUATE",
         "overhanging-end-joist.yaml, INADEQUATE",
         "reference.yaml, INADEQUATE",
@@ -82,7 +87,7 @@ class PlansHttpTest {
 
     @Test
     void everyValidDemoHasAVerdictInTheTableAbove() {
-        assertThat(Demos.valid()).hasSize(12);
+        assertThat(Demos.valid()).hasSize(17);
     }
 
     @Test

@@ -31,6 +31,11 @@ final class AsFound {
     }
 
     static AsFound of(PlanFrame frame, LoadModel model, ContactSolver solver) {
+        return of(frame, solver, new LoadCase(new int[] {model.dead()}, new double[] {1}));
+    }
+
+    /** The same where bearings have come down, as changed gaps among the units of the case. */
+    static AsFound of(PlanFrame frame, ContactSolver solver, LoadCase dead) {
         BitSet set = new BitSet();
         BitSet absent = new BitSet();
         BitSet fastened = frame.fastened(Ties.HOLD);
@@ -48,7 +53,6 @@ final class AsFound {
             }
         }
         absent.or(set);
-        LoadCase dead = new LoadCase(new int[] {model.dead()}, new double[] {1});
         return new AsFound(frame, solver.solve(dead, new Rules(absent, fastened)), set);
     }
 
@@ -64,6 +68,11 @@ final class AsFound {
     /** Whether the floor stands on its bearings alone. */
     boolean stands() {
         return solution.outcome() == Solution.Outcome.SETTLED;
+    }
+
+    /** The floor under dead load. */
+    Solution solution() {
+        return solution;
     }
 
     /** Force at a contact under dead load (N). */

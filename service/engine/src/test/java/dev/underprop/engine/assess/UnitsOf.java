@@ -15,6 +15,12 @@ final class UnitsOf {
     static double si(String unit) {
         return switch (unit) {
             case "1" -> 1;
+            case "%" -> 1e-2;
+            case "deg" -> Math.PI / 180;
+            case "N" -> 1;
+            case "N.m" -> 1;
+            case "N.mm" -> 1e-3;
+            case "MPa" -> 1e6;
             case "in" -> INCH;
             case "ft" -> FOOT;
             case "mm" -> 1e-3;
@@ -26,20 +32,17 @@ final class UnitsOf {
             case "mm4" -> 1e-12;
             case "lbf" -> POUND;
             case "kip" -> 1000 * POUND;
-            case "N" -> 1;
             case "kN" -> 1e3;
             case "lbf/in" -> POUND / INCH;
             case "lbf/ft" -> PLF;
             case "lbf.in" -> POUND * INCH;
             case "lbf.ft" -> POUND * FOOT;
             case "kip.ft" -> 1000 * POUND * FOOT;
-            case "N.m" -> 1;
             case "kN.m" -> 1e3;
             case "lbf.in2" -> POUND * INCH * INCH;
             case "mm3" -> 1e-9;
             case "psi" -> PSI;
             case "ksi" -> 1000 * PSI;
-            case "MPa" -> 1e6;
             case "psf" -> PSF;
             case "ksf" -> 1000 * PSF;
             case "kPa", "kN/m" -> 1e3;

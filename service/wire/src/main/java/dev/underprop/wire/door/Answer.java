@@ -44,4 +44,19 @@ public sealed interface Answer<T> {
             this("", faults);
         }
     }
+
+    /**
+     * The same refusal for another question.
+     *
+     * @throws IllegalStateException when the plan was judged
+     */
+    default <U> Answer<U> unanswered() {
+        if (this instanceof Unreadable<T> unreadable) {
+            return new Unreadable<>(unreadable.faults());
+        }
+        if (this instanceof Faulty<T> faulty) {
+            return new Faulty<>(faulty.id(), faulty.faults());
+        }
+        throw new IllegalStateException("an answer is no refusal");
+    }
 }

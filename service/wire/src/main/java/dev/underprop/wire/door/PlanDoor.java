@@ -3,14 +3,18 @@ package dev.underprop.wire.door;
 import com.fasterxml.jackson.databind.JsonNode;
 import dev.underprop.api.model.JobPlan;
 import dev.underprop.api.model.LayoutAnalysis;
+import dev.underprop.api.model.LiftPlan;
 import dev.underprop.api.model.PadSizing;
 import dev.underprop.api.model.PlanCheck;
 import dev.underprop.engine.assess.Assessment;
 import dev.underprop.engine.assess.Assessor;
+import dev.underprop.engine.lift.Lifter;
 import dev.underprop.wire.answer.AnswerWriter;
+import dev.underprop.wire.answer.LiftWriter;
 import dev.underprop.wire.answer.Question;
 import dev.underprop.wire.catalogue.Catalogue;
 import dev.underprop.wire.fault.Fault;
+import dev.underprop.wire.fault.Messages;
 import dev.underprop.wire.meaning.ModelReader;
 import dev.underprop.wire.meaning.PlanReader;
 import dev.underprop.wire.meaning.PlanReading;
@@ -66,8 +70,37 @@ public final class PlanDoor {
         return pads.size(text, format, options);
     }
 
-    /** The four steps of reading, each complete before the next; then the engine, then the words. */
+    /** How the floor of a plan is raised, turn by turn. A plan that asks for no lift is faulty. */
+    public Answer<LiftPlan> lift(byte[] text, Format format, AnswerOptions options) {
+        Answer<Read> read = read(text, format, options);
+        if (!(read instanceof Answer.Judged<Read> judged)) {
+            return read.unanswered();
+        }
+        if (!(judged.model().understood().lift() instanceof PlanReading.Raised raised)) {
+            Fault missing = Messages.MEMBER_MISSING.fault("", "lift").withPointer("/lift");
+            return faulty(judged.model().tree(), List.of(missing), text, format);
+        }
+        Question question = judged.model().question();
+        return new Answer.Judged<>(
+                new LiftWriter(question, raised.request(), Lifter.plan(question.plan(), raised.request())).write());
+    }
+
+    /** A plan that was read, and what is asked of it. */
+    private record Read(Question question, PlanReading.Understood understood, JsonNode tree) {}
+
     private <T> Answer<T> answer(byte[] text, Format format, AnswerOptions options, Wanted<T> wanted) {
+        Answer<Read> read = read(text, format, options);
+        if (!(read instanceof Answer.Judged<Read> judged)) {
+            return read.unanswered();
+        }
+        Read plan = judged.model();
+        Assessment assessment = Assessor.assess(plan.understood().plan(), options.working());
+        return new Answer.Judged<>(
+                wanted.from(new AnswerWriter(plan.question(), assessment), plan.understood(), plan.tree()));
+    }
+
+    /** The four steps of reading, each complete before the next. */
+    private Answer<Read> read(byte[] text, Format format, AnswerOptions options) {
         TreeReading reading = trees.read(text, format);
         if (reading instanceof TreeReading.Unreadable unreadable) {
             return new Answer.Unreadable<>(unreadable.faults());
@@ -96,8 +129,7 @@ public final class PlanDoor {
                 options.units(),
                 options.detail() == AnswerOptions.Detail.FULL,
                 options.working());
-        Assessment assessment = Assessor.assess(understood.plan(), options.working());
-        return new Answer.Judged<>(wanted.from(new AnswerWriter(question, assessment), understood, tree));
+        return new Answer.Judged<>(new Read(question, understood, tree));
     }
 
     static <T> Answer<T> faulty(JsonNode tree, List<Fault> faults, byte[] text, Format format) {

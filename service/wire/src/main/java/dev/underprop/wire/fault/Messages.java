@@ -231,6 +231,41 @@ public enum Messages {
             "The limit of settlement is described in part: {0} is missing.",
             "Give settlement, settlementSlope and settlementCriterion, or none of them."),
 
+    // Meaning: lift
+    LIFT_BY_JACK(
+            "A lift by jacks beside the posts is not planned here.",
+            "Plan it with the posts' own screws turned under load, or leave it to an engineer."),
+    POINT_UNPLACED("It is not said where the point {0} lies.", "Give post, or along and across."),
+    POINT_TWO_WAYS("It is said twice where the point {0} lies.", "Give post, or along and across, not both."),
+    POINT_OFF_FLOOR("The point {0} does not lie on the floor.", "Look at its along and across."),
+    LIFT_LEVEL_MISSING(
+            "The post {0} is to move, and there is no level over it, or on either side of it on the line of its shore.",
+            "Add a point over it, or take the target out."),
+    LIFT_READING_MISSING(
+            "The post {0} is to move, and nothing was read over it, or on either side of it on the line of its shore.",
+            "Read the points on the line of its shore."),
+    LIFT_WITHOUT_TARGET(
+            "No post is asked to move.", "Give a target level, or targets of points on the line of a shore."),
+    TARGET_WITHOUT_LEVEL("The target has a slope and no level.", "Give level, or take along and across out."),
+    TURN_TOO_COARSE(
+            "The smallest turn of the screw of post {0} raises it by more than one turn or one stage may.",
+            "State a smaller turn, or allow more."),
+    SCREW_UNSTATED("No screw is described for post {0}.", "Name the post in a screw, or give one without posts."),
+    SCREW_TWICE(
+            "Two screws are described for post {0}.", "Name each post once, and give one screw without posts at most."),
+    FRICTION_INCOMPLETE("The friction of the thread is given by half: {0} is missing.", "Give both, or neither."),
+    FRICTION_TURNED("The greatest friction is below the least.", "Look at frictionLeast and frictionMost."),
+    COLLAR_INCOMPLETE("The collar has friction and no diameter.", "Give collarDiameter."),
+    SLOPE_TWO_WAYS("The change of slope is limited in two ways.", "Give damage, or slope and slopeCriterion."),
+    SLOPE_INCOMPLETE(
+            "The limit of the change of slope is given by half: {0} is missing.",
+            "Give slope and slopeCriterion, or a named damage, or neither."),
+    CREPT_TURNED("The greatest crept share is below the least.", "Look at creptLeast and creptMost."),
+    TURNED_WITHOUT_READINGS(
+            "Screws were turned, and nothing was read.", "Give readings: without them no plan goes on."),
+    TURNED_TWICE("The post {0} stands twice in turned.", "Keep one of them."),
+    READING_TWICE("The point {0} was read twice.", "Keep one of them."),
+
     // Meaning: pads
     PAD_FOREIGN("A pad of this kind and make has no {0}.", "Take {0} out, or look at kind and make."),
     PAD_RATING_INCOMPLETE(

@@ -11,6 +11,7 @@ import dev.underprop.wire.catalogue.Catalogue;
 import dev.underprop.wire.fault.Messages;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
@@ -46,19 +47,23 @@ public final class PlanReader {
     /** The same of a plan that stands at a place in a larger document, whose faults go with its own. */
     PlanReading read(JobPlan model, Spot root) {
         Findings findings = root.findings();
-        Supplier<dev.underprop.engine.plan.JobPlan> draft = draft(model, root);
+        List<ShoreDraft> shores = new ArrayList<>();
+        Supplier<dev.underprop.engine.plan.JobPlan> draft = draft(model, root, shores);
         WishReader wish = new WishReader(timber, model, root);
+        Optional<LiftDraft> lift = LiftReader.read(model, root.member("lift"), shores);
         if (!findings.isEmpty()) {
             return new PlanReading.Refused(findings.list());
         }
         dev.underprop.engine.plan.JobPlan plan = draft.get();
         reportUncarried(plan, root.member("floor").member("loads"));
+        PlanReading.Lift raised = lift.<PlanReading.Lift>map(l -> new PlanReading.Raised(l.request(plan)))
+                .orElseGet(PlanReading.NoLift::new);
         return findings.isEmpty()
-                ? new PlanReading.Understood(plan, Taken.from(model, plan), wish.of(plan))
+                ? new PlanReading.Understood(plan, Taken.from(model, plan), wish.of(plan), raised)
                 : new PlanReading.Refused(findings.list());
     }
 
-    private Supplier<dev.underprop.engine.plan.JobPlan> draft(JobPlan model, Spot root) {
+    private Supplier<dev.underprop.engine.plan.JobPlan> draft(JobPlan model, Spot root, List<ShoreDraft> known) {
         root.text("basis", model.getBasis()).choice(List.of(Basis.US_ASD.name()));
         Spot floor = root.member("floor");
         List<JoistDraft> joists =
@@ -70,6 +75,7 @@ public final class PlanReader {
                         floor.member("bearings"), joists, seats, new GirderReader(timber))
                 .read(model.getFloor().getBearings());
         List<ShoreDraft> shores = shores(model, root, joists, seats);
+        known.addAll(shores);
         SeatSpacing.check(joists, bearings, shores);
         RemovalReader removals = new RemovalReader(joists, bearings);
         NameTable<Integer> shoreNames = named(

@@ -1,5 +1,6 @@
 package dev.underprop.wire.meaning;
 
+import dev.underprop.engine.lift.LiftRequest;
 import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.wire.fault.Fault;
 import java.util.List;
@@ -13,8 +14,9 @@ public sealed interface PlanReading {
      * @param plan for the engine
      * @param assumptions what was taken because the plan does not say it, in words
      * @param sizing what it asks of pads, at most one
+     * @param lift the lift it asks for
      */
-    record Understood(JobPlan plan, List<String> assumptions, List<SizingReading.OfPlan> sizing)
+    record Understood(JobPlan plan, List<String> assumptions, List<SizingReading.OfPlan> sizing, Lift lift)
             implements PlanReading {
         public Understood {
             sizing = List.copyOf(sizing);
@@ -32,4 +34,17 @@ public sealed interface PlanReading {
             faults = List.copyOf(faults);
         }
     }
+
+    /** Whether a plan asks for a lift. */
+    sealed interface Lift {}
+
+    /** It does not. */
+    record NoLift() implements Lift {}
+
+    /**
+     * It does.
+     *
+     * @param request for the engine
+     */
+    record Raised(LiftRequest request) implements Lift {}
 }

@@ -28,9 +28,11 @@ class ContractTest {
             "force", List.of(Kind.FORCE),
             "line load", List.of(Kind.LINE_LOAD),
             "moment", List.of(Kind.MOMENT),
+            "torque", List.of(Kind.MOMENT),
             "pressure", List.of(Kind.PRESSURE),
             "stress", List.of(Kind.STRESS),
-            "stiffness", List.of(Kind.STIFFNESS));
+            "stiffness", List.of(Kind.STIFFNESS),
+            "time", List.of(Kind.DURATION));
 
     private static List<String> lines = List.of();
 

@@ -1,0 +1,60 @@
+package dev.underprop.app.batch;
+
+import dev.underprop.api.model.LiftOutcome;
+import dev.underprop.api.model.LiftPlan;
+import dev.underprop.app.report.LiftReport;
+import dev.underprop.app.report.Outcome;
+import dev.underprop.app.report.ProblemKind;
+import dev.underprop.app.source.Entry;
+import dev.underprop.app.source.OneFile;
+import dev.underprop.wire.door.Answer;
+import dev.underprop.wire.door.AnswerOptions;
+import dev.underprop.wire.door.PlanDoor;
+import dev.underprop.wire.fault.Fault;
+import dev.underprop.wire.quantity.UnitSystem;
+import java.util.List;
+
+/** Plans one lift from a file. */
+public final class LiftRun {
+
+    private final AnswerOptions options;
+    private final LiftReport report;
+
+    /**
+     * A run.
+     *
+     * @param units of the results
+     * @param json whether to write JSON instead of words
+     */
+    public LiftRun(UnitSystem units, boolean json) {
+        this.options = new AnswerOptions(units, AnswerOptions.Detail.COMPACT);
+        this.report = new LiftReport(json);
+        Quiet.logging();
+    }
+
+    /** Plans the lift of the plan at a path and returns the exit status. */
+    public int run(String path) {
+        Entry entry = OneFile.read(path);
+        return entry instanceof Entry.Text text
+                ? answer(text)
+                : refused(entry, ProblemKind.UNREADABLE, List.of(((Entry.Wrong) entry).fault()));
+    }
+
+    private int answer(Entry.Text text) {
+        Answer<LiftPlan> answer = new PlanDoor().lift(text.bytes(), text.format(), options);
+        if (answer instanceof Answer.Judged<LiftPlan> judged) {
+            report.plan(text.name().key(), judged.model());
+            return judged.model().getOutcome() == LiftOutcome.PLANNED ? Batch.ADEQUATE : Batch.NOT_ADEQUATE;
+        }
+        if (answer instanceof Answer.Faulty<LiftPlan> faulty) {
+            return refused(text, ProblemKind.FAULTY, faulty.faults());
+        }
+        return refused(text, ProblemKind.UNREADABLE, ((Answer.Unreadable<LiftPlan>) answer).faults());
+    }
+
+    private int refused(Entry entry, ProblemKind kind, List<Fault> faults) {
+        String subject = kind == ProblemKind.FAULTY ? "plan" : "file";
+        report.refused((Outcome.Refused) Outcome.refused(entry.name(), "", kind, subject, faults));
+        return Batch.NOT_DONE;
+    }
+}

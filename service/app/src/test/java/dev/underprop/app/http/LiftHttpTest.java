@@ -1,0 +1,99 @@
+package dev.underprop.app.http;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.underprop.app.Demos;
+import io.restassured.response.Response;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Lifts over HTTP, every answer held against the contract. */
+@ExtendWith(RunningService.class)
+class LiftHttpTest {
+    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final String LIFTS = "/v1/lift-plans";
+
+    private static JsonNode answered(String demo) throws IOException {
+        Response answer = Client.postYaml(LIFTS, Demos.text(demo));
+        assertThat(answer.statusCode()).as(answer.asString()).isEqualTo(200);
+        return JSON.readTree(answer.asByteArray());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "lift-together.yaml, PLANNED, ''",
+        "lift-alone.yaml, IMPOSSIBLE, POST",
+        "lift-far-wall.yaml, IMPOSSIBLE, CONTACT",
+        "lift-sinking-pad.yaml, PLANNED, ''",
+        "lift-hopeless.yaml, IMPOSSIBLE, SLOPE"
+    })
+    void everyDemoHasItsOutcome(String demo, String outcome, String stops) throws IOException {
+        JsonNode plan = answered(demo);
+
+        assertThat(plan.get("document").asText()).isEqualTo("lift-plan");
+        assertThat(plan.get("outcome").asText()).isEqualTo(outcome);
+        assertThat(plan.at("/obstacle/limit/limit").asText()).isEqualTo(stops);
+        assertThat(plan.get("stages").isEmpty()).isEqualTo(!stops.isEmpty());
+        if (!stops.isEmpty()) {
+            assertThat(plan.get("headline").asText()).startsWith("Do not begin");
+            assertThat(plan.at("/obstacle/help")).isNotEmpty();
+        }
+    }
+
+    /** The same floor: together it goes in passes, one post alone does not go at all. */
+    @Test
+    void togetherInPassesAndNotAlone() throws IOException {
+        JsonNode together = answered("lift-together.yaml");
+
+        assertThat(together.at("/stages/1/passes")).hasSizeGreaterThan(1);
+        assertThat(together.at("/release/possible").asBoolean()).isTrue();
+        assertThat(together.at("/count/stages").asInt())
+                .isEqualTo(together.at("/count/least").asInt());
+        assertThat(answered("lift-alone.yaml").at("/obstacle/post").asText()).isEqualTo("A2");
+    }
+
+    /** The end of the lift, pasted into the plan as a situation, is judged like any other. */
+    @Test
+    void theRaisedFloorCanBePastedBack() throws IOException {
+        JsonNode raised = answered("lift-together.yaml").get("raised");
+        String pasted = Demos.text("lift-together.yaml")
+                .replace("situations:\n", "situations:\n  - " + JSON.writeValueAsString(raised) + "\n");
+        Response check = Client.postYaml("/v1/plan-checks", pasted);
+
+        assertThat(check.statusCode()).as(check.asString()).isEqualTo(200);
+        assertThat(check.jsonPath().getList("situations.name")).startsWith("raised");
+    }
+
+    @Test
+    void aPlanWithoutALiftIsFaulty() {
+        Response answer = Client.postYaml(LIFTS, Demos.text("two-spans.yaml"));
+
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(answer.jsonPath().getString("errors[0].pointer")).isEqualTo("/lift");
+    }
+
+    @Test
+    void aJackBesideThePostIsRefused() {
+        String jack = Demos.text("lift-together.yaml").replace("turned under load", "jack beside post");
+        Response answer = Client.postYaml(LIFTS, jack);
+
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(answer.jsonPath().getString("errors[0].code")).isEqualTo("lift-by-jack");
+    }
+
+    @Test
+    void aDetailIsNotAskedFor() {
+        Response answer = Client.wrong()
+                .contentType("application/yaml")
+                .body(Demos.text("lift-together.yaml").getBytes(StandardCharsets.UTF_8))
+                .post(LIFTS + "?detail=full");
+
+        assertThat(answer.statusCode()).isEqualTo(422);
+    }
+}

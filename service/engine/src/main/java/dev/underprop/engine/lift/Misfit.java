@@ -1,0 +1,32 @@
+package dev.underprop.engine.lift;
+
+/** Why a request does not fit its plan. */
+public sealed interface Misfit {
+
+    /**
+     * A surveyed point does not lie on the floor.
+     *
+     * @param point its index
+     */
+    record OffFloor(int point) implements Misfit {}
+
+    /**
+     * A post is asked to move, and there is no level on the line of its shore at it or on both sides of it.
+     *
+     * @param post counted over all shores
+     * @param name in the plan's names
+     * @param reading whether it is the readings that are missing
+     */
+    record NoLevel(int post, String name, boolean reading) implements Misfit {}
+
+    /** No point has a target on the line of any shore, so that no post is asked to move. */
+    record NoTarget() implements Misfit {}
+
+    /**
+     * The smallest turn of a post's screw raises it by more than a turn or a stage may.
+     *
+     * @param post counted over all shores
+     * @param name in the plan's names
+     */
+    record TooCoarse(int post, String name) implements Misfit {}
+}
