@@ -66,6 +66,13 @@ public final class Batch {
     private int run(List<String> paths) {
         try (work;
                 Stop stop = new Stop()) {
+            return run(paths, stop);
+        }
+    }
+
+    /** Reports are closed before the process may end: half of one is taken away. */
+    private int run(List<String> paths, Stop stop) {
+        try {
             open();
             boolean complete = judgeAll(paths, stop);
             List<String> remarks = new ArrayList<>(earlier.remarks(complete));
