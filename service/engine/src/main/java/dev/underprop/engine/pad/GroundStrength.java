@@ -35,6 +35,9 @@ final class GroundStrength {
         if (ground.condition() == Ground.Condition.FILL) {
             return "the ground is fill; that its strength was found in it and holds all over is not shown";
         }
+        if (ground.condition() == Ground.Condition.UNSTATED) {
+            return "whether the ground is undisturbed is not stated (declare: condition)";
+        }
         if (Double.isNaN(ground.founding().depth())) {
             return "the founding depth is not stated (declare: foundingDepth)";
         }

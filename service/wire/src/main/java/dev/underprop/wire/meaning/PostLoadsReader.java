@@ -51,19 +51,21 @@ final class PostLoadsReader {
         List<Supplier<Loaded>> posts = new ArrayList<>();
         List<PostLoad> given = model.getLoads();
         NameTable<PostLoad> names = new NameTable<>("post");
+        // One y among several would put the other posts at 0, where they are not.
+        boolean across = cut || (given != null && given.stream().anyMatch(load -> load.getY() != null));
         for (int i = 0; given != null && i < given.size(); i++) {
             Spot at = root.member("loads").element(i);
             names.add(given.get(i).getName(), given.get(i), at.member("name"));
-            posts.add(read(given.get(i), given.size() > 1 || cut, at));
+            posts.add(read(given.get(i), given.size() > 1 || cut, across, at));
         }
         return posts;
     }
 
-    private Supplier<Loaded> read(PostLoad given, boolean placed, Spot at) {
+    private Supplier<Loaded> read(PostLoad given, boolean placed, boolean across, Spot at) {
         Text atX = at.text("x", given.getX());
         Text atY = at.text("y", given.getY());
         double x = placed ? atX.quantity(Range.POSITION) : atX.quantityOr(Range.POSITION, 0);
-        double y = cut ? atY.quantity(Range.POSITION) : atY.quantityOr(Range.POSITION, 0);
+        double y = across ? atY.quantity(Range.POSITION) : atY.quantityOr(Range.POSITION, 0);
         Optional<Supplier<PostType.Plate>> own = plate(given.getBasePlate(), at.member("basePlate"));
         Text service = at.text("service", given.getService());
         Text factored = at.text("factored", given.getFactored());
