@@ -113,7 +113,7 @@ final class LettingDown {
     private int[] free(LiftFloor secured, double[] raised) {
         double high = 0.0254 / 16;
         while (high < FURTHEST && !free(secured, raised, high)) {
-            high *= 2;
+            high = Math.min(2 * high, FURTHEST);
         }
         if (!free(secured, raised, high)) {
             return new int[0];

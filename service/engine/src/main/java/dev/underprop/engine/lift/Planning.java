@@ -80,13 +80,16 @@ final class Planning {
         boolean whole = obstacle instanceof LiftPlan.NoObstacle;
         List<String> open = new ArrayList<>(run.gauges().open());
         open.addAll(new Unstated(request, sag).open());
+        LiftPlan.Release release =
+                whole ? new LettingDown(floor, request, levels).release(run.course(), begun) : new LiftPlan.Stay();
+        if (release instanceof LiftPlan.CannotLetDown held) {
+            open.add("The floor cannot be let down onto what is built up: " + held.reason() + ".");
+        }
         boolean asFar = request.target().asFar();
         LiftPlan.Outcome outcome = whole
                 ? (open.isEmpty() ? LiftPlan.Outcome.PLANNED : LiftPlan.Outcome.INCOMPLETE)
                 : asFar ? LiftPlan.Outcome.SHORT : LiftPlan.Outcome.IMPOSSIBLE;
         List<LiftPlan.Stage> stages = whole || asFar ? run.made() : List.of();
-        LiftPlan.Release release =
-                whole ? new LettingDown(floor, request, levels).release(run.course(), begun) : new LiftPlan.Stay();
         Remarks remarks = new Remarks(request, wanted, begun);
         return new LiftPlan(
                 outcome,

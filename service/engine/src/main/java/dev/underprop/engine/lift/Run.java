@@ -80,6 +80,10 @@ final class Run {
             }
             attempted++;
             Stager.Made made = stager.make(course, now, metres);
+            lifts = floor.lifts(made.end());
+            if (!lifts.isEmpty()) {
+                return;
+            }
             course = made.end();
             left = made.left();
             for (int p = 0; p < now.length; p++) {
@@ -88,7 +92,6 @@ final class Run {
             if (!made.passes().isEmpty()) {
                 stages.add(made);
             }
-            lifts = floor.lifts(course);
         }
     }
 
@@ -112,7 +115,7 @@ final class Run {
         return count;
     }
 
-    /** What would move after the last stage made if only part of dead load held, in words; empty where nothing would. */
+    /** What would move after the stage in which it stopped if only part of dead load held, in words; empty where nothing would. */
     String lifts() {
         return lifts;
     }
