@@ -140,6 +140,7 @@ class SizingPropertiesTest {
     @ParameterizedTest
     @ValueSource(doubles = {3, 1, 0.7, 0.5, 0.3})
     void padsOfNeighboursDoNotOverlapUnsaid(double apart) {
+        int overlaps = 0;
         for (long seed = 1; seed <= 50; seed++) {
             Offers offers = new Offers(seed);
             List<Candidate> stock = offers.stock(12);
@@ -148,7 +149,16 @@ class SizingPropertiesTest {
                 posts.add(Offers.post("P" + i, i * apart, offers.between(3_000, 20_000)));
             }
             Task task = new Task(posts, Offers.site(Offers.ground(150_000)), stock, Objective.AREA);
-            for (PostSizing post : PadSizer.size(task).posts()) {
+            List<PostSizing> sized = PadSizer.size(task).posts();
+            for (int i = 1; i < sized.size(); i++) {
+                if (overlap(sized.get(i - 1), sized.get(i), apart)) {
+                    overlaps++;
+                    assertThat(List.of(sized.get(i - 1).state(), sized.get(i).state()))
+                            .as("seed %d, posts %d and %d", seed, i - 1, i)
+                            .containsOnly(State.NONE);
+                }
+            }
+            for (PostSizing post : sized) {
                 for (PostSizing.Proposal first :
                         post.proposals().stream().limit(1).toList()) {
                     boolean fails = first.checks().stream().anyMatch(c -> c.verdict() == Verdict.FAIL);
@@ -156,6 +166,18 @@ class SizingPropertiesTest {
                 }
             }
         }
+        assertThat(overlaps > 0).as("overlaps met").isEqualTo(apart <= 0.5);
+    }
+
+    /** Whether the pads proposed under two posts of a shore lie over each other, by their sizes along it alone. */
+    private static boolean overlap(PostSizing one, PostSizing other, double apart) {
+        return !one.proposals().isEmpty()
+                && !other.proposals().isEmpty()
+                && apart < (along(one) + along(other)) / 2 - 1e-9;
+    }
+
+    private static double along(PostSizing post) {
+        return post.proposals().get(0).trial().candidate().pad().along();
     }
 
     @Test
