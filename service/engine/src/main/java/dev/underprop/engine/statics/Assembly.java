@@ -15,6 +15,8 @@ final class Assembly {
     /** Clear space (m) of the size in which floors move, so that no digits are lost to it. */
     static final double LITTLE = 1e-3;
 
+    private static final int[] NONE = {};
+
     private final Frame frame;
     private final List<CondensedJoist> joists = new ArrayList<>();
     private final CarrierNodes nodes;
@@ -176,6 +178,9 @@ final class Assembly {
 
     /** Freedoms of the given carriers, ascending for each. */
     int[] freedomsOf(BitSet carriers) {
+        if (carriers.isEmpty()) {
+            return NONE;
+        }
         return carriers.stream()
                 .flatMap(k -> Arrays.stream(nodes.on(k)))
                 .flatMap(node -> IntStream.of(2 * node, 2 * node + 1))
@@ -197,8 +202,8 @@ final class Assembly {
         return found;
     }
 
-    /** Contacts closed and carriers away when the closed contacts are these and the absent ones those. */
-    Closure closure(BitSet closed, Rules rules) {
+    /** Carriers all of whose contacts are absent by the rules. */
+    BitSet away(Rules rules) {
         BitSet gone = new BitSet();
         for (int k = 0; k < frame.carriers().size(); k++) {
             boolean none = true;
@@ -207,7 +212,7 @@ final class Assembly {
             }
             gone.set(k, none);
         }
-        return new Closure(closed, gone);
+        return gone;
     }
 
     /**

@@ -221,7 +221,7 @@ public final class ContactSolver {
         CaseAnswer own = from.answer().state().of(props)
                 ? from.answer().shifted(loadCase, unit, factor)
                 : ask(state(recall.base()), loadCase);
-        Closure start = from.rules() == rules ? from.answer().closure() : start(from.closed(), rules);
+        Closure start = from.rules() == rules ? from.answer().closure() : recall.start(from.closed());
         CaseAnswer answer = in(start, own, question);
         BitSet wrong = wrong(answer, question);
         if (wrong.isEmpty()) {
@@ -249,7 +249,7 @@ public final class ContactSolver {
         Question question = recall.question(from.loadCase(), assembly.loadings());
         CaseAnswer own =
                 from.answer().state().of(props) ? from.answer().own() : ask(state(recall.base()), from.loadCase());
-        CaseAnswer answer = in(start(from.closed(), rules), own, question);
+        CaseAnswer answer = in(recall.start(from.closed()), own, question);
         BitSet wrong = wrong(answer, question);
         return wrong.isEmpty() ? accept(question, answer, 0) : search(question, answer, wrong);
     }
@@ -264,17 +264,28 @@ public final class ContactSolver {
             BitSet flipped = (BitSet) closure.closed().clone();
             flipped.xor(near.closed());
             if (flipped.cardinality() <= NEAR) {
-                Flips flips = near.flips(flipped);
-                if (flips.fit()) {
-                    CaseAnswer answer = asked.flipped(assembly, question.loadCase(), flips, closure);
-                    if (assembly.roundingIsSmall(question.total(), answer.furthest())
-                            && answer.imbalance() <= BALANCE * question.total()) {
-                        return answer;
-                    }
+                CaseAnswer answer = flipped(closure, flipped, asked, question);
+                if (answer.closure().equals(closure)) {
+                    return answer;
                 }
             }
         }
         return ask(state(closure), question.loadCase());
+    }
+
+    /** The neighbour's answer where the way there keeps its digits; else what was asked. */
+    private CaseAnswer flipped(Closure closure, BitSet contacts, CaseAnswer asked, Question question) {
+        ContactState near = asked.state();
+        Flips flips = near.flips(contacts);
+        if (!flips.fit()) {
+            return asked.own();
+        }
+        CaseAnswer answer = asked.flipped(assembly, question.loadCase(), flips, closure);
+        if (!near.twofold() && !assembly.roundingIsSmall(question.total(), answer.furthest())) {
+            near.keepMoreDigits();
+            return flipped(closure, contacts, ask(near, question.loadCase()), question);
+        }
+        return answer.imbalance() <= BALANCE * question.total() ? answer : asked.own();
     }
 
     private Recall recall(Rules rules) {
@@ -290,16 +301,7 @@ public final class ContactSolver {
         for (int c = 0; c < contacts; c++) {
             touching.set(c, assembly.frame().contacts().get(c).gap() <= 0);
         }
-        return new Recall(start(touching, rules), rules, contacts);
-    }
-
-    /** A state to begin from: the given contacts and all fastened ones closed, those that are absent not. */
-    private Closure start(BitSet closed, Rules rules) {
-        BitSet start = (BitSet) closed.clone();
-        for (int c = 0; c < contacts; c++) {
-            start.set(c, !rules.isAbsent(c) && (start.get(c) || rules.canPull(c)));
-        }
-        return assembly.closure(start, rules);
+        return new Recall(touching, assembly.away(rules), rules, contacts);
     }
 
     private CaseAnswer ask(ContactState state, LoadCase loadCase) {

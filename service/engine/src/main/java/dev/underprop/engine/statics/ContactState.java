@@ -80,6 +80,7 @@ final class ContactState {
     private final BitSet loose;
     private final double weak;
     private final Response[] changes;
+    private final double[] imbalances;
     private final Map<BitSet, Flips> flips = new HashMap<>();
 
     /** Weak springs that hold a loose structure, as part of the members' own stiffness: far below, yet above rounding. */
@@ -109,6 +110,8 @@ final class ContactState {
         this.pressing = new boolean[assembly.frame().contacts().size()];
         this.changes = new Response[pressing.length];
         Arrays.fill(changes, Response.NONE);
+        this.imbalances = new double[pressing.length];
+        Arrays.fill(imbalances, Double.NaN);
         for (int c = 0; c < pressing.length; c++) {
             pressing[c] = closed.get(c);
         }
@@ -152,7 +155,7 @@ final class ContactState {
     }
 
     /** From here on with low parts: what was answered is answered anew when asked again. */
-    private void keepMoreDigits() {
+    void keepMoreDigits() {
         twofold = true;
         matrix = stiffness(true);
         unconstrained = matrix.copy();
@@ -160,6 +163,7 @@ final class ContactState {
         responses.clear();
         rows.clear();
         Arrays.fill(changes, Response.NONE);
+        Arrays.fill(imbalances, Double.NaN);
         flips.clear();
         rowedGroup = NO_GROUP;
     }
@@ -310,6 +314,13 @@ final class ContactState {
 
     /** By how much (N) the answer to a contact's change is out of balance: what rounding leaves of it. */
     double imbalance(int contact) {
+        if (Double.isNaN(imbalances[contact])) {
+            imbalances[contact] = findImbalance(contact);
+        }
+        return imbalances[contact];
+    }
+
+    private double findImbalance(int contact) {
         double[] forces = changed(contact).values().clone();
         for (int c = 0; c < forces.length; c++) {
             forces[c] = pressing[c] ? forces[c] : 0;
@@ -335,9 +346,14 @@ final class ContactState {
         return 1 / props.stiffness(contact, assembly.frame());
     }
 
-    /** Whether neighbours may be reached from here: nothing is loose, and digits are kept as doubles keep them. */
+    /** Whether neighbours may be reached from here: nothing is loose. */
     boolean firm() {
-        return loose.isEmpty() && !twofold;
+        return loose.isEmpty();
+    }
+
+    /** Whether its answers have been found with more digits than doubles keep. */
+    boolean twofold() {
+        return twofold;
     }
 
     /** Whether nothing is loose in the neighbour in which the given contacts have changed. */

@@ -1,8 +1,7 @@
 package dev.underprop.engine.statics;
 
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
+import java.util.BitSet;
 
 /** Contact states in which cases by the same rules ended, to begin the next from. */
 final class Recall {
@@ -10,7 +9,8 @@ final class Recall {
     private Closure base;
     private boolean first = true;
 
-    private final Map<Integer, Closure> shifted = new HashMap<>();
+    /** By twice the unit, and one more where it is turned. */
+    private Closure[] lastShifted = {};
 
     /** By final unit; the first place is for cases without any. */
     private Closure[] lastOf = {};
@@ -18,16 +18,36 @@ final class Recall {
     private final Rules rules;
     private final boolean[] absent;
     private final boolean[] pulls;
+    private final BitSet there;
+    private final BitSet fastened;
+    private final BitSet away;
 
-    Recall(Closure base, Rules rules, int contacts) {
-        this.base = base;
+    /**
+     * @param touching contacts without clear space before anything acts
+     * @param away carriers that are not there by these rules
+     */
+    Recall(BitSet touching, BitSet away, Rules rules, int contacts) {
         this.rules = rules;
+        this.away = away;
         this.absent = new boolean[contacts];
         this.pulls = new boolean[contacts];
+        this.there = new BitSet(contacts);
+        this.fastened = new BitSet(contacts);
         for (int c = 0; c < contacts; c++) {
             absent[c] = rules.isAbsent(c);
             pulls[c] = rules.canPull(c);
+            there.set(c, !absent[c]);
+            fastened.set(c, pulls[c]);
         }
+        this.base = start(touching);
+    }
+
+    /** A state to begin from: the given contacts and all fastened ones closed, those that are absent not. */
+    Closure start(BitSet closed) {
+        BitSet start = (BitSet) closed.clone();
+        start.and(there);
+        start.or(fastened);
+        return new Closure(start, away);
     }
 
     /** A case to be solved by these rules. */
@@ -48,11 +68,7 @@ final class Recall {
 
     void settled(LoadCase loadCase, Closure state) {
         int place = place(loadCase);
-        if (place >= lastOf.length) {
-            int known = lastOf.length;
-            lastOf = Arrays.copyOf(lastOf, place + 1);
-            Arrays.fill(lastOf, known, lastOf.length, base);
-        }
+        lastOf = upTo(lastOf, place);
         lastOf[place] = state;
         if (first) {
             first = false;
@@ -62,11 +78,27 @@ final class Recall {
 
     /** The state in which the last case shifted by a unit in one sense ended that had to be searched for. */
     Closure likelyShifted(int unit, boolean turned) {
-        return shifted.getOrDefault(2 * unit + (turned ? 1 : 0), base);
+        int place = place(unit, turned);
+        return place < lastShifted.length ? lastShifted[place] : base;
     }
 
     void settledShifted(int unit, boolean turned, Closure state) {
-        shifted.put(2 * unit + (turned ? 1 : 0), state);
+        int place = place(unit, turned);
+        lastShifted = upTo(lastShifted, place);
+        lastShifted[place] = state;
+    }
+
+    private static int place(int unit, boolean turned) {
+        return 2 * unit + (turned ? 1 : 0);
+    }
+
+    private Closure[] upTo(Closure[] known, int place) {
+        if (place < known.length) {
+            return known;
+        }
+        Closure[] more = Arrays.copyOf(known, place + 1);
+        Arrays.fill(more, known.length, more.length, base);
+        return more;
     }
 
     private static int place(LoadCase loadCase) {
