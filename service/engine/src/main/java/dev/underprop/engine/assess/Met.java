@@ -1,6 +1,7 @@
 package dev.underprop.engine.assess;
 
 import dev.underprop.engine.assess.Setting.History;
+import dev.underprop.engine.statics.CaseGroup;
 import dev.underprop.engine.statics.Solution;
 import java.util.Arrays;
 
@@ -72,6 +73,58 @@ final class Met {
         note(onBearing, bearings, occurrence);
     }
 
+    /**
+     * Takes settled cases of allowable stress with a post out of line, which ended in one contact state.
+     *
+     * @param index number of a case by its place in its block
+     * @param number to be added to it
+     */
+    void allowable(CaseGroup group, Setting setting, int[] index, int number) {
+        double[] here = byHistory[setting.history().ordinal()];
+        double[][] onShores = new double[onShore.length][group.size()];
+        double[][] onBearings = new double[onBearing.length][group.size()];
+        double[] none = new double[group.size()];
+        for (int c = 0; c < everOpen.length; c++) {
+            double[] forces = group.closed(c) ? group.values(c) : none;
+            Peaks.note(c, forces, group, index, number, greatest, least);
+            lift.note(c, least.value(c), Double.NaN, least.caseOf(c));
+            here[c] = Math.max(here[c], greatest(forces, group.size()));
+            if (shoreOf[c] >= 0) {
+                add(forces, onShores[shoreOf[c]]);
+            } else if (bearingOf[c] >= 0) {
+                add(forces, onBearings[bearingOf[c]]);
+            }
+        }
+        for (int s = 0; s < onShores.length; s++) {
+            noteGreatest(s, onShores[s], shores, group, index, number);
+        }
+        for (int b = 0; b < onBearings.length; b++) {
+            noteGreatest(b, onBearings[b], bearings, group, index, number);
+        }
+    }
+
+    private static double greatest(double[] values, int count) {
+        double most = values[0];
+        for (int r = 1; r < count; r++) {
+            most = Math.max(most, values[r]);
+        }
+        return most;
+    }
+
+    private static void add(double[] more, double[] sum) {
+        for (int r = 0; r < sum.length; r++) {
+            sum[r] += more[r];
+        }
+    }
+
+    private static void noteGreatest(int slot, double[] values, Peaks peaks, CaseGroup group, int[] index, int number) {
+        int highest = 0;
+        for (int r = 1; r < group.size(); r++) {
+            highest = values[r] > values[highest] ? r : highest;
+        }
+        peaks.note(slot, values[highest], Double.NaN, number + index[group.place(highest)]);
+    }
+
     private void noteState(int c, Solution solution, int occurrence) {
         boolean closed = solution.closed(c);
         if (!closed && !everOpen[c]) {
@@ -95,6 +148,14 @@ final class Met {
     void strength(Solution solution, int occurrence) {
         for (int c = 0; c < everOpen.length; c++) {
             strength.note(c, solution.force(c), Double.NaN, occurrence);
+        }
+    }
+
+    /** Takes settled cases of strength with a post out of line, which ended in one contact state. */
+    void strength(CaseGroup group, int[] index, int number) {
+        double[] none = new double[group.size()];
+        for (int c = 0; c < everOpen.length; c++) {
+            noteGreatest(c, group.closed(c) ? group.values(c) : none, strength, group, index, number);
         }
     }
 

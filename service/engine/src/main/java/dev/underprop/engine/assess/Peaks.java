@@ -1,5 +1,6 @@
 package dev.underprop.engine.assess;
 
+import dev.underprop.engine.statics.CaseGroup;
 import java.util.Arrays;
 
 /**
@@ -33,6 +34,24 @@ final class Peaks {
             at[slot] = place;
             caseOf[slot] = caseIndex;
         }
+    }
+
+    /**
+     * Notes the greatest and least of several values.
+     *
+     * @param values of the cases of the group, in its first places
+     * @param index number of a case by its place in its block
+     * @param number to be added to it
+     */
+    static void note(int slot, double[] values, CaseGroup group, int[] index, int number, Peaks most, Peaks least) {
+        int highest = 0;
+        int lowest = 0;
+        for (int r = 1; r < group.size(); r++) {
+            highest = values[r] > values[highest] ? r : highest;
+            lowest = values[r] < values[lowest] ? r : lowest;
+        }
+        most.note(slot, values[highest], Double.NaN, number + index[group.place(highest)]);
+        least.note(slot, -values[lowest], Double.NaN, number + index[group.place(lowest)]);
     }
 
     /** Notes a demand against a capacity; their ratio decides. */

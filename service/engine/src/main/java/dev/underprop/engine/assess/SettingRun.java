@@ -7,18 +7,21 @@ import dev.underprop.engine.assess.Setting.Give;
 import dev.underprop.engine.assess.Setting.History;
 import dev.underprop.engine.assess.Setting.Ties;
 import dev.underprop.engine.plan.Fastening;
+import dev.underprop.engine.statics.CaseGroup;
 import dev.underprop.engine.statics.ContactSolver;
 import dev.underprop.engine.statics.ForceChange;
 import dev.underprop.engine.statics.Solution;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** All cases of a situation in one history and stiffness, with every post in line and one at a time out of it. */
 final class SettingRun {
 
     private static final double[] NOTHING = {};
+
+    private static final MemberRun.Reach[][] NO_REACH = {};
 
     /** A pull below this part of the greatest force of the case is rounding. */
     private static final double ROUNDING = 1e-7;
@@ -29,39 +32,14 @@ final class SettingRun {
     private final ContactSolver solver;
     private final Rocking rocking;
     private final BitSet fastened;
-    private final boolean undescribed;
+    private final List<Ties> released;
     private final double[] row;
     private final double[] added;
-    private Solution inLine;
-    private final List<Variant> variants = new ArrayList<>();
-    private final MemberRun.Reach[] base;
-
+    private final List<Solution> inLine = new ArrayList<>();
+    private final MemberRun.Reach[][] reach;
     private final ForceChange change;
     private final double[] deadRow;
     private Solution dead;
-
-    /** Posts in line or one out of it, and its numbers. */
-    private final class Variant {
-        private final Fit fit;
-        private final int[] numbers = new int[Ties.values().length];
-
-        Variant(Fit fit) {
-            this.fit = fit;
-            Arrays.fill(numbers, -1);
-        }
-
-        Setting setting(Ties ties) {
-            return new Setting(history, give, fit, ties);
-        }
-
-        int number(Ties ties, int caseIndex) {
-            int place = ties.ordinal();
-            if (numbers[place] < 0) {
-                numbers[place] = run.occurrences().add(setting(ties));
-            }
-            return numbers[place] + caseIndex;
-        }
-    }
 
     SettingRun(SituationRun run, History history, Give give) {
         this.run = run;
@@ -70,60 +48,96 @@ final class SettingRun {
         this.solver = run.structure().solver(give);
         this.rocking = new Rocking(run.frame());
         this.fastened = run.frame().fastened(Ties.HOLD);
-        this.undescribed = fastened.stream().anyMatch(c -> run.frame().fastening(c) instanceof Fastening.Undescribed);
-        this.base = new MemberRun.Reach[run.members().size()];
+        boolean undescribed =
+                fastened.stream().anyMatch(c -> run.frame().fastening(c) instanceof Fastening.Undescribed);
+        this.released = undescribed ? List.of(Ties.DESCRIBED, Ties.RELEASED) : List.of(Ties.RELEASED);
+        this.reach = new MemberRun.Reach[run.cases().size()][run.members().size()];
         this.change = solver.forceChange();
         this.row = new double[solver.rowSize()];
         this.added = new double[row.length];
         this.deadRow = new double[row.length];
         this.dead = run.seats().dead(give, history);
-        this.inLine = dead;
     }
 
     void run() {
+        Variant trued = variant(Fit.TRUE);
         for (int i = 0; i < run.cases().size() && run.stands(); i++) {
             Case one = run.cases().get(i);
             Solution solution = solver.solve(
                     run.seats().placed(one.load(), history, give), run.seats().rules(Ties.HOLD));
-            if (i == 0) {
-                run.structure().fits().forEach(fit -> variants.add(new Variant(fit)));
+            inLine.add(solution);
+            take(trued, solution, i, reach[i]);
+        }
+        if (run.stands() && run.structure().fits().size() > 1) {
+            takeFits();
+        }
+    }
+
+    private Variant variant(Fit fit) {
+        return new Variant(run.occurrences(), history, give, fit);
+    }
+
+    private void takeFits() {
+        List<OutOfLine> levels = new ArrayList<>();
+        for (Level level : List.of(Level.ALLOWABLE, Level.STRENGTH)) {
+            int[] index = IntStream.range(0, run.cases().size())
+                    .filter(i -> run.cases().get(i).level() == level)
+                    .toArray();
+            List<Solution> solutions = IntStream.of(index).mapToObj(inLine::get).toList();
+            MemberRun.Reach[][] reaches = level == Level.ALLOWABLE
+                    ? IntStream.of(index).mapToObj(i -> reach[i]).toArray(MemberRun.Reach[][]::new)
+                    : NO_REACH;
+            if (index.length > 0) {
+                levels.add(new OutOfLine(run, this, level, index, solutions, reaches));
             }
-            inLine = solution;
-            take(variants.get(0), solution, one, i);
-            if (one.level() != Level.STABILITY) {
-                takeFits(one, i);
+        }
+        for (Fit fit : run.structure().fits()) {
+            Variant variant = variant(fit);
+            for (OutOfLine level : levels) {
+                if (!fit.isTrue() && run.stands()) {
+                    level.take(variant);
+                }
             }
         }
     }
 
-    private void takeFits(Case one, int index) {
-        for (int f = 1; f < variants.size() && run.stands(); f++) {
-            Fit fit = variants.get(f).fit;
-            Solution solution =
-                    solver.shifted(inLine, fit.unit(), fit.factor(), run.seats().rules(Ties.HOLD));
-            take(variants.get(f), solution, one, index);
+    /** Solves and takes a case with a post out of line by itself. */
+    Solution alone(Variant variant, Ties ties, int index, MemberRun.Reach[] from) {
+        Solution held = solver.shifted(
+                inLine.get(index),
+                variant.fit().unit(),
+                variant.fit().factor(),
+                run.seats().rules(Ties.HOLD));
+        if (ties == Ties.HOLD) {
+            take(variant, held, index, from);
+            return held;
         }
+        return release(variant, ties, held, index, from);
     }
 
-    private void take(Variant variant, Solution solution, Case one, int index) {
-        run.count(solution);
+    private void take(Variant variant, Solution solution, int index, MemberRun.Reach[] from) {
+        run.count(1, solution.changes());
         if (!stands(solution)) {
-            run.fail(solution, one, variant.setting(Ties.HOLD));
+            run.fail(solution, run.cases().get(index), variant.setting(Ties.HOLD));
             return;
         }
-        note(variant, Ties.HOLD, solution, one, index);
+        note(variant, Ties.HOLD, solution, index, from);
         if (pulls(solution)) {
-            if (undescribed) {
-                release(variant, Ties.DESCRIBED, solution, one, index);
-            }
-            if (run.stands()) {
-                release(variant, Ties.RELEASED, solution, one, index);
+            for (Ties ties : released) {
+                if (run.stands()) {
+                    release(variant, ties, solution, index, from);
+                }
             }
         }
     }
 
     private boolean stands(Solution solution) {
         return solution.outcome() == Solution.Outcome.SETTLED || rocking.only(solution);
+    }
+
+    /** Whether whatever is loose in cases that ended in one contact state comes to rest. */
+    boolean rocks(CaseGroup group, Ties ties) {
+        return rocking.only(group, run.seats().rules(ties));
     }
 
     private boolean pulls(Solution solution) {
@@ -133,34 +147,41 @@ final class SettingRun {
             greatest = Math.max(greatest, Math.abs(solution.force(c)));
             pull = Math.min(pull, solution.force(c));
         }
-        return pull < -ROUNDING * greatest;
+        return pulls(pull, greatest);
+    }
+
+    /** Whether the least force at what is fastened (N) is a pull, the greatest there being the other. */
+    static boolean pulls(double least, double greatest) {
+        return least < -ROUNDING * greatest;
     }
 
     /** What holds down by something undescribed is never relied upon; what is described may be. */
-    private void release(Variant variant, Ties ties, Solution held, Case one, int index) {
+    private Solution release(Variant variant, Ties ties, Solution held, int index, MemberRun.Reach[] from) {
         Solution solution = solver.again(held, run.seats().rules(ties));
-        run.count(solution);
+        run.count(1, solution.changes());
         if (stands(solution)) {
-            note(variant, ties, solution, one, index);
+            note(variant, ties, solution, index, from);
         } else if (ties == Ties.DESCRIBED) {
-            run.fail(solution, one, variant.setting(ties));
+            run.fail(solution, run.cases().get(index), variant.setting(ties));
         } else {
             run.noteHangsOnTies();
         }
+        return solution;
     }
 
-    private void note(Variant variant, Ties ties, Solution solution, Case one, int index) {
+    private void note(Variant variant, Ties ties, Solution solution, int index, MemberRun.Reach[] from) {
+        Case one = run.cases().get(index);
         int number = variant.number(ties, index);
         switch (one.level()) {
             case ALLOWABLE -> {
                 run.met().allowable(solution, variant.setting(ties), number);
-                if (variant.fit.isTrue()) {
+                if (variant.fit().isTrue()) {
                     noteMembers(solution, one, index == 0 && ties == Ties.HOLD, number);
-                    keepReach(ties);
+                    keepReach(ties, from);
                 } else {
-                    noteForces(solution, one, number);
+                    noteForces(solution, index, number, from);
                 }
-                if (one.everywhere() && variant.fit.isTrue() && ties == Ties.HOLD && give == Give.RIGID) {
+                if (one.everywhere() && variant.fit().isTrue() && ties == Ties.HOLD && give == Give.RIGID) {
                     run.plain(one, solution, variant.setting(ties));
                 }
             }
@@ -169,24 +190,21 @@ final class SettingRun {
         }
     }
 
-    private void keepReach(Ties ties) {
-        for (int m = 0; ties == Ties.HOLD && m < base.length; m++) {
-            base[m] = run.members().get(m).reach();
+    private void keepReach(Ties ties, MemberRun.Reach[] into) {
+        for (int m = 0; ties == Ties.HOLD && m < into.length; m++) {
+            into[m] = run.members().get(m).reach();
         }
     }
 
-    /**
-     * A post out of line bends and shears members; what it does to deflection is not more than the tolerance itself, and
-     * limits on deflection are for the floor in line. The loads are those of the case in line, so the change of the contacts'
-     * forces bounds what members may get; only those it cannot exclude are looked at.
-     */
-    private void noteForces(Solution solution, Case one, int number) {
-        change.between(inLine, solution);
-        for (int m = 0; m < base.length; m++) {
+    /** As {@link OutOfLine} does it for many cases. */
+    private void noteForces(Solution solution, int index, int number, MemberRun.Reach[] from) {
+        int duration = run.cases().get(index).combination();
+        change.between(inLine.get(index), solution);
+        for (int m = 0; m < from.length; m++) {
             MemberRun member = run.members().get(m);
-            if (member.couldMatter(base[m], change.sagging(m), change.hogging(m), change.shear(m), one.combination())) {
+            if (member.couldMatter(from[m], change.sagging(m), change.hogging(m), change.shear(m), duration)) {
                 solution.writeForces(m, row);
-                member.takeForces(row, number, one.combination());
+                member.takeForces(row, number, duration);
             }
         }
     }
@@ -207,5 +225,19 @@ final class SettingRun {
             boolean same = solution.sameSupports(dead, m);
             run.members().get(m).take(row, difference, same, solution.supports(m), number, one.combination());
         }
+    }
+
+    ContactSolver solver() {
+        return solver;
+    }
+
+    /** Contacts that are fastened, described or not. */
+    BitSet fastened() {
+        return fastened;
+    }
+
+    /** Ways in which fastenings are released when they pull. */
+    List<Ties> released() {
+        return released;
     }
 }

@@ -2,6 +2,7 @@ package dev.underprop.engine.assess;
 
 import dev.underprop.engine.assess.Cases.Case;
 import dev.underprop.engine.assess.Cases.Level;
+import dev.underprop.engine.assess.Setting.Fit;
 import dev.underprop.engine.assess.Setting.Give;
 import dev.underprop.engine.assess.Setting.History;
 import dev.underprop.engine.assess.Setting.Ties;
@@ -11,11 +12,15 @@ import dev.underprop.engine.load.Pattern;
 import dev.underprop.engine.load.Patterns;
 import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.Situation;
+import dev.underprop.engine.statics.CaseBlock;
 import dev.underprop.engine.statics.ContactSolver;
 import dev.underprop.engine.statics.LoadCase;
 import dev.underprop.engine.statics.Solution;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** One situation through all its settings and cases. What it met is read by {@link SituationJudge}. */
 final class SituationRun {
@@ -34,6 +39,7 @@ final class SituationRun {
     private SituationResult.Stability stability = new SituationResult.Stands();
     private boolean hangsOnTies;
     private int changes;
+    private final Map<Level, Map<Fit, Map<Ties, CaseBlock.Guess>>> guesses = new EnumMap<>(Level.class);
     private int solved;
     private LoadCase failedCase;
 
@@ -133,9 +139,21 @@ final class SituationRun {
         hangsOnTies = true;
     }
 
-    void count(Solution solution) {
-        changes += solution.changes();
-        solved++;
+    /**
+     * Counts cases solved.
+     *
+     * @param tried contact states tried beyond the first of each
+     */
+    void count(int more, int tried) {
+        solved += more;
+        changes += tried;
+    }
+
+    /** Where cases of a level ended with a post out of line, in whatever history and stiffness was solved before. */
+    CaseBlock.Guess guess(Level level, Fit fit, Ties ties, int size) {
+        return guesses.computeIfAbsent(level, k -> new HashMap<>())
+                .computeIfAbsent(fit, k -> new EnumMap<>(Ties.class))
+                .computeIfAbsent(ties, k -> new CaseBlock.Guess(size));
     }
 
     void plain(Case one, Solution solution, Setting setting) {

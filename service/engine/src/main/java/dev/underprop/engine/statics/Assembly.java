@@ -24,6 +24,7 @@ final class Assembly {
     private final Loadings loadings;
     private final RigidMotions motions;
     private final Map<Closure, BitSet> loose = new HashMap<>();
+    private final Map<Closure, KnownState> known = new HashMap<>();
     private final int[][] contactsOfCarrier;
     private final FieldLayout layout;
     private final double scale;
@@ -185,6 +186,11 @@ final class Assembly {
                 .flatMap(k -> Arrays.stream(nodes.on(k)))
                 .flatMap(node -> IntStream.of(2 * node, 2 * node + 1))
                 .toArray();
+    }
+
+    /** The one object for a contact state. */
+    KnownState known(Closure closure) {
+        return known.computeIfAbsent(closure, KnownState::new);
     }
 
     /** Members that can move without resistance in a state; found once for each. */

@@ -45,10 +45,10 @@ public final class ContactSolver {
     private static final int NEAR = 16;
 
     /** Part of the load by which rounding may leave a neighbour's answer out of balance. */
-    private static final double BALANCE = 1e-11;
+    static final double BALANCE = 1e-11;
 
     /** No contact is wrong; never changed. */
-    private static final BitSet NONE = new BitSet();
+    static final BitSet NONE = new BitSet();
 
     private final Assembly assembly;
     private final Props props;
@@ -166,6 +166,15 @@ public final class ContactSolver {
 
     int contacts() {
         return contacts;
+    }
+
+    Assembly assembly() {
+        return assembly;
+    }
+
+    /** The state near which cases by these rules end. */
+    ContactState base(Rules rules) {
+        return state(recall(rules).base());
     }
 
     /** Number of cases for which the fast rule met a state again, so that the sure one took over. */
@@ -288,7 +297,7 @@ public final class ContactSolver {
         return answer.imbalance() <= BALANCE * question.total() ? answer : asked.own();
     }
 
-    private Recall recall(Rules rules) {
+    Recall recall(Rules rules) {
         if (rules != lastRules) {
             lastRecall = recalls.computeIfAbsent(rules, this::newRecall);
             lastRules = rules;
@@ -371,16 +380,27 @@ public final class ContactSolver {
 
     /** Whether forces or openings are so large that some member may have gone adrift: a cheap look before the full one. */
     private boolean far(Question question, CaseAnswer answer) {
-        double most = LEVERAGE * question.total();
-        double wide = WIDE * assembly.shortest();
+        double strongest = 0;
+        double widest = 0;
         double[] values = answer.values();
         boolean[] pressing = answer.pressing();
         for (int c = 0; c < contacts; c++) {
-            if (Math.abs(values[c]) > (pressing[c] ? most : wide) && !question.absent()[c]) {
-                return true;
+            if (pressing[c]) {
+                strongest = Math.max(strongest, Math.abs(values[c]));
+            } else if (!question.absent()[c]) {
+                widest = Math.max(widest, Math.abs(values[c]));
             }
         }
-        return false;
+        return far(strongest, widest, question.total());
+    }
+
+    /**
+     * The same from greatest force (N) and opening (m).
+     *
+     * @param total sum of the magnitudes of all loads (N)
+     */
+    boolean far(double strongest, double widest, double total) {
+        return strongest > LEVERAGE * total || widest > WIDE * assembly.shortest();
     }
 
     private int kept() {
@@ -417,8 +437,11 @@ public final class ContactSolver {
     }
 
     private BitSet certain(CaseAnswer answer, Question question) {
-        double[] values = answer.values();
-        boolean[] pressing = answer.pressing();
+        return certain(answer.values(), answer.pressing(), question);
+    }
+
+    /** Contacts that are wrong beyond rounding. */
+    BitSet certain(double[] values, boolean[] pressing, Question question) {
         double largest = 0;
         double strongest = 0;
         for (int c = 0; c < contacts; c++) {

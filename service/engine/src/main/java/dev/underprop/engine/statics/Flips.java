@@ -161,6 +161,66 @@ final class Flips {
         return changed;
     }
 
+    /**
+     * The same for many cases at once.
+     *
+     * @param values the state's own, by contact and case; receives the neighbour's
+     * @param sizes receives how far each contact changes, by change and case
+     * @param count how many cases
+     */
+    void apply(double[][] values, double[][] sizes, int count) {
+        int n = contacts.length;
+        double[][] x = new double[n][];
+        for (int i = 0; i < n; i++) {
+            x[i] = sizes[i];
+            divide(values[contacts[i]], -scale[i], x[i], count);
+        }
+        for (int p = 0; p < n; p++) {
+            double[] here = x[order[p]];
+            x[order[p]] = x[p];
+            x[p] = here;
+        }
+        for (int p = 0; p < n; p++) {
+            for (int i = p + 1; i < n; i++) {
+                add(-factor[i * n + p], x[p], x[i], count);
+            }
+        }
+        for (int i = n - 1; i >= 0; i--) {
+            for (int k = i + 1; k < n; k++) {
+                add(-factor[i * n + k], x[k], x[i], count);
+            }
+            divide(x[i], factor[i * n + i], x[i], count);
+        }
+        for (int i = 0; i < n; i++) {
+            divide(x[i], scale[i], x[i], count);
+            sizes[i] = x[i];
+        }
+        for (int k = 0; k < n; k++) {
+            for (int c = 0; c < values.length; c++) {
+                add(columns[k][c], x[k], values[c], count);
+            }
+        }
+        for (int k = 0; k < n; k++) {
+            double sign = closes[k] ? 1 : -1;
+            double[] changed = values[contacts[k]];
+            for (int r = 0; r < count; r++) {
+                changed[r] = sign * x[k][r];
+            }
+        }
+    }
+
+    private static void divide(double[] from, double by, double[] to, int count) {
+        for (int r = 0; r < count; r++) {
+            to[r] = from[r] / by;
+        }
+    }
+
+    private static void add(double factor, double[] from, double[] to, int count) {
+        for (int r = 0; r < count; r++) {
+            to[r] += factor * from[r];
+        }
+    }
+
     /** A bound on the force (N) by which changes of these sizes leave any member out of balance. */
     double imbalance(double[] sizes) {
         double sum = 0;

@@ -47,6 +47,48 @@ public final class ForceChange {
         trace();
     }
 
+    /**
+     * Follows one member through cases of a block that have been changed.
+     *
+     * @param sagging receives the greatest sagging moment of the change (N·m), never negative, a place a case
+     * @param hogging receives the greatest hogging moment (N·m), never negative
+     * @param shear receives the greatest shear (N)
+     */
+    public void along(int member, CaseGroup group, double[] sagging, double[] hogging, double[] shear) {
+        int n = group.size();
+        double[] v = new double[n];
+        double[] moment = new double[n];
+        Arrays.fill(sagging, 0, n, 0);
+        Arrays.fill(hogging, 0, n, 0);
+        Arrays.fill(shear, 0, n, 0);
+        double before = 0;
+        for (int i = 0; i < contacts[member].length; i++) {
+            double step = places[member][i] - before;
+            before = places[member][i];
+            for (int r = 0; r < n; r++) {
+                moment[r] += v[r] * step;
+                sagging[r] = Math.max(sagging[r], moment[r]);
+                hogging[r] = Math.max(hogging[r], -moment[r]);
+            }
+            addForces(contacts[member][i], presses[member][i] ? -1 : 1, group, v);
+            for (int r = 0; r < n; r++) {
+                shear[r] = Math.max(shear[r], Math.abs(v[r]));
+            }
+        }
+    }
+
+    private static void addForces(int contact, double sign, CaseGroup group, double[] v) {
+        for (int r = 0; r < group.size(); r++) {
+            v[r] -= sign * group.before(contact, r);
+        }
+        if (group.closed(contact)) {
+            double[] now = group.values(contact);
+            for (int r = 0; r < group.size(); r++) {
+                v[r] += sign * now[r];
+            }
+        }
+    }
+
     /** Takes forces (N) by contact that should hold each other in balance on every member. */
     void of(double[] forces) {
         System.arraycopy(forces, 0, change, 0, change.length);

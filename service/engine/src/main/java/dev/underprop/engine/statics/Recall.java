@@ -55,6 +55,21 @@ final class Recall {
         return new Question(loadCase, rules, absent, pulls, loadings.total(loadCase), loadings.offset(loadCase));
     }
 
+    /** What is asked of a case solved before, of the same loads, by these rules and with gaps changed. */
+    Question regapped(Question other) {
+        return new Question(other.loadCase(), rules, absent, pulls, other.total(), true);
+    }
+
+    /** By contact, whether it is not there; not to be changed. */
+    boolean[] absent() {
+        return absent;
+    }
+
+    /** By contact, whether it can pull; not to be changed. */
+    boolean[] pulls() {
+        return pulls;
+    }
+
     /** The state of the first case that settled, or the one guessed before. */
     Closure base() {
         return base;
