@@ -140,6 +140,9 @@ public final class CaseBlock {
         for (int k = 0; left.length > 0 && k < MOST_ROUNDS && near.firm(); k++) {
             left = round.go(left);
             again += left.length;
+            if (k == 0) {
+                left = round.likely(left);
+            }
         }
         for (int i : left) {
             round.leave(i);
@@ -157,6 +160,7 @@ public final class CaseBlock {
         private ContactState.Response change;
         private int[] left = {};
         private int remaining;
+        private KnownState good = KnownState.NONE;
 
         Round(int unit, double factor, Recall recall, Guess guess, Taker taker) {
             this.unit = unit;
@@ -165,6 +169,19 @@ public final class CaseBlock {
             this.guess = guess;
             this.taker = taker;
             this.change = near.response(unit);
+        }
+
+        /** Cases that are not in the state thought of are next thought to be where others of the same change ended. */
+        int[] likely(int[] which) {
+            int from = 0;
+            if (which.length > 0 && good == KnownState.NONE) {
+                leave(which[from++]);
+            }
+            int[] rest = Arrays.copyOfRange(which, from, which.length);
+            for (int i : rest) {
+                guess.states[i] = good;
+            }
+            return rest;
         }
 
         /** Looks at cases in the states in which they are thought to end; answers with those that are to be looked at again. */
@@ -205,12 +222,8 @@ public final class CaseBlock {
             ContactState state = solver.state(known.closure());
             rows.take(cases);
             for (int r = 0; r < cases.length; r++) {
-                LoadCase loadCase = solved.get(cases[r]).loadCase();
-                rows.add(r, state.response(state.offsetsUnit()), 1);
-                for (int u = 0; u < loadCase.size(); u++) {
-                    rows.add(r, state.response(loadCase.unit(u)), loadCase.factor(u));
-                }
-                rows.add(r, state.response(unit), factor);
+                LoadCase loadCase = solved.get(cases[r]).loadCase().with(unit, factor);
+                rows.put(r, CaseAnswer.of(assembly, state, loadCase).values());
             }
             rows.test(state.pressing(), recall.absent(), recall.pulls());
             sort(known, state.pressing(), state.loose());
@@ -256,13 +269,15 @@ public final class CaseBlock {
             }
             rows.only(kept);
             if (kept > 0) {
+                good = state;
                 taker.together(new CaseGroup(CaseBlock.this, state.closure(), pressing, loose, rows));
             }
         }
 
         void leave(int i) {
             Solution solution = taker.alone(i);
-            guess.states[i] = assembly.known(solution.answer().closure());
+            good = assembly.known(solution.answer().closure());
+            guess.states[i] = good;
         }
 
         private Question question(int i) {

@@ -73,18 +73,15 @@ final class CaseRows {
         Arrays.fill(imbalance, 0, count, 0);
     }
 
-    /** Takes cases on which nothing acts so far. */
+    /** Takes cases of which nothing is known so far. */
     void take(int[] which) {
         begin(which);
-        for (double[] value : values) {
-            Arrays.fill(value, 0, count, 0);
-        }
     }
 
-    /** Adds what a state answers to one unit in the r-th case. */
-    void add(int r, ContactState.Response response, double factor) {
+    /** Puts in what was answered to the r-th case, by contact. */
+    void put(int r, double[] answer) {
         for (int c = 0; c < contacts; c++) {
-            values[c][r] += factor * response.values()[c];
+            values[c][r] = answer[c];
         }
     }
 
