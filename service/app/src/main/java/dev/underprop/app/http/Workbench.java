@@ -3,8 +3,10 @@ package dev.underprop.app.http;
 import dev.underprop.app.report.ProblemKind;
 import java.time.Duration;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.concurrent.RejectedExecutionException;
@@ -22,6 +24,24 @@ final class Workbench {
 
     private final ThreadPoolExecutor threads;
     private final Duration patience;
+    private final Tally tally;
+    private final Set<Timing> inWork = ConcurrentHashMap.newKeySet();
+
+    /** What becomes of tasks, to be counted. */
+    interface Tally {
+        Tally NONE = reason -> {};
+
+        /** A task was turned away or given up. */
+        void refused(Reason reason);
+    }
+
+    /** Why a task has no result. */
+    enum Reason {
+        FULL,
+        WAITED_TOO_LONG,
+        TOO_SLOW,
+        STOPPING
+    }
 
     /**
      * A workbench.
@@ -31,6 +51,12 @@ final class Workbench {
      * @param patience longest time from arrival to answer
      */
     Workbench(int places, int waiting, Duration patience) {
+        this(places, waiting, patience, Tally.NONE);
+    }
+
+    /** The same, counted. */
+    Workbench(int places, int waiting, Duration patience, Tally tally) {
+        this.tally = tally;
         AtomicInteger number = new AtomicInteger();
         this.threads =
                 new ThreadPoolExecutor(places, places, 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(waiting), task -> {
@@ -43,30 +69,53 @@ final class Workbench {
 
     /** The result of a task, or a refusal when there is no place for it or it takes too long. */
     <T> T run(Callable<T> task) {
-        return result(submit(task));
+        return run(new Timing(), task);
     }
 
-    private <T> T result(Future<T> future) {
+    /**
+     * The same.
+     *
+     * @param timing told by the task, and told when the result is not wanted any more
+     */
+    <T> T run(Timing timing, Callable<T> task) {
+        return result(submit(timing, task), timing);
+    }
+
+    private <T> T result(Future<T> future, Timing timing) {
         try {
             return future.get(patience.toNanos(), TimeUnit.NANOSECONDS);
         } catch (TimeoutException e) {
-            future.cancel(true);
-            throw later("The analysis took longer than " + patience.toSeconds() + " seconds.");
+            giveUp(future, timing);
+            throw timing.begun() ? tooSlow() : waitedTooLong();
         } catch (InterruptedException e) {
-            future.cancel(true);
+            giveUp(future, timing);
             Thread.currentThread().interrupt();
-            throw later("The service is stopping.");
+            throw stopping();
         } catch (ExecutionException e) {
+            if (timing.isOver()) {
+                throw stopping();
+            }
             throw unwrapped(e);
+        }
+    }
+
+    /** Whether it has begun or not, the place is wanted by others. */
+    private void giveUp(Future<?> future, Timing timing) {
+        timing.giveUp();
+        future.cancel(true);
+        if (future instanceof Runnable queued) {
+            threads.remove(queued);
         }
     }
 
     /** A task that was begun. */
     final class Pending<T> {
         private final Future<T> future;
+        private final Timing timing;
 
-        private Pending(Future<T> future) {
+        private Pending(Future<T> future, Timing timing) {
             this.future = future;
+            this.timing = timing;
         }
 
         /** True when the result is there. */
@@ -76,20 +125,24 @@ final class Workbench {
 
         /** The result, or a refusal when it takes too long from now on. */
         T result() {
-            return Workbench.this.result(future);
+            return Workbench.this.result(future, timing);
         }
 
         /** Nobody wants the result any more. */
         void giveUp() {
-            future.cancel(true);
+            Workbench.this.giveUp(future, timing);
         }
     }
 
-    /** Begins a task of many as soon as there is a place; those that are asked one by one are not held up by it. */
-    <T> Pending<T> begin(Callable<T> task) {
+    /**
+     * Begins a task of many as soon as there is a place; those that are asked one by one are not held up by it.
+     *
+     * @param timing told by the task, and told when the result is not wanted any more
+     */
+    <T> Pending<T> begin(Timing timing, Callable<T> task) {
         while (true) {
             try {
-                return new Pending<>(threads.submit(task));
+                return new Pending<>(threads.submit(followed(timing, task)), timing);
             } catch (RejectedExecutionException e) {
                 pause();
             }
@@ -98,13 +151,13 @@ final class Workbench {
 
     private void pause() {
         if (threads.isShutdown()) {
-            throw later("The service is stopping.");
+            throw stopping();
         }
         try {
             Thread.sleep(PAUSE_MILLIS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw later("The service is stopping.");
+            throw stopping();
         }
     }
 
@@ -113,17 +166,57 @@ final class Workbench {
         return threads.getQueue().size();
     }
 
-    /** Takes nothing new; what has begun goes on. */
-    void close() {
-        threads.shutdown();
+    /** Plans that have a place. */
+    int atWork() {
+        return threads.getActiveCount();
     }
 
-    private <T> Future<T> submit(Callable<T> task) {
+    /** Takes nothing new, and gives up what has begun. */
+    void close() {
+        threads.shutdown();
+        inWork.forEach(Timing::giveUp);
+    }
+
+    private <T> Future<T> submit(Timing timing, Callable<T> task) {
         try {
-            return threads.submit(task);
+            return threads.submit(followed(timing, task));
         } catch (RejectedExecutionException e) {
+            if (threads.isShutdown()) {
+                throw stopping();
+            }
+            tally.refused(Reason.FULL);
             throw later("Too many plans are being analysed; try again in 2 seconds.");
         }
+    }
+
+    private <T> Callable<T> followed(Timing timing, Callable<T> task) {
+        return () -> {
+            inWork.add(timing);
+            try {
+                return task.call();
+            } finally {
+                timing.ends();
+                inWork.remove(timing);
+            }
+        };
+    }
+
+    /** The plan's own doing: trying again would take as long. */
+    private Refused tooSlow() {
+        tally.refused(Reason.TOO_SLOW);
+        return Refused.because(
+                ProblemKind.TOO_SLOW,
+                "The answer would take longer than the " + Told.seconds(patience) + " that this service gives to one.");
+    }
+
+    private Refused waitedTooLong() {
+        tally.refused(Reason.WAITED_TOO_LONG);
+        return later("The plan has waited for " + Told.seconds(patience) + " behind others; try again later.");
+    }
+
+    private Refused stopping() {
+        tally.refused(Reason.STOPPING);
+        return later("The service is stopping.");
     }
 
     private static RuntimeException unwrapped(ExecutionException failure) {
