@@ -74,7 +74,7 @@ final class Tokens {
         try {
             TokenFile.refuseIfOthersWrite(file);
             lines = TokenFile.read(file);
-            LOG.info("The file of tokens was read again: {} tokens", lines.size());
+            LOG.info("The file of tokens was read again, lines with a token: {}", lines.size());
         } catch (IOException | IllegalArgumentException e) {
             LOG.error("The file of tokens cannot be used, so every token is refused: {}", e.getMessage());
         }
