@@ -206,7 +206,8 @@ final class Workbench {
         tally.refused(Reason.TOO_SLOW);
         return Refused.because(
                 ProblemKind.TOO_SLOW,
-                "The answer would take longer than the " + Told.seconds(patience) + " that this service gives to one.");
+                "The answer would take longer than this service gives to one, which is " + Told.seconds(patience)
+                        + ".");
     }
 
     private Refused waitedTooLong() {

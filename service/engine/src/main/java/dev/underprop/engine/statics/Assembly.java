@@ -1,5 +1,6 @@
 package dev.underprop.engine.statics;
 
+import dev.underprop.engine.Halt;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -15,6 +16,7 @@ final class Assembly {
     /** Clear space (m) of the size in which floors move, so that no digits are lost to it. */
     static final double LITTLE = 1e-3;
 
+    private final Halt halt;
     private final Frame frame;
     private final List<CondensedJoist> joists = new ArrayList<>();
     private final CarrierNodes nodes;
@@ -30,6 +32,11 @@ final class Assembly {
     private final ForceChange balance;
 
     Assembly(Frame frame, List<UnitLoad> units) {
+        this(frame, units, Halt.NEVER);
+    }
+
+    Assembly(Frame frame, List<UnitLoad> units, Halt halt) {
+        this.halt = halt;
         this.frame = frame;
         this.motions = new RigidMotions(frame);
         this.contactsOfCarrier = contactsOfCarriers(frame);
@@ -110,6 +117,11 @@ final class Assembly {
             }
         }
         return widest;
+    }
+
+    /** Whether what is worked out here is still wanted. */
+    Halt halt() {
+        return halt;
     }
 
     Frame frame() {

@@ -53,7 +53,6 @@ public final class ContactSolver {
 
     private final Assembly assembly;
     private final Props props;
-    private final Halt halt;
     private final Map<Closure, ContactState> states = new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1L;
 
@@ -81,20 +80,19 @@ public final class ContactSolver {
     /**
      * @param frame the structure
      * @param units the loads and changes of gaps that cases combine
-     * @param halt asked before every case, and in long searches
+     * @param halt asked before every case, every answer to a unit, and in long searches
      */
     public ContactSolver(Frame frame, List<UnitLoad> units, Halt halt) {
-        this(new Assembly(frame, units), halt);
+        this(new Assembly(frame, units, halt));
     }
 
-    private ContactSolver(Assembly assembly, Halt halt) {
-        this(assembly, assembly.props(), halt);
+    private ContactSolver(Assembly assembly) {
+        this(assembly, assembly.props());
     }
 
-    private ContactSolver(Assembly assembly, Props props, Halt halt) {
+    private ContactSolver(Assembly assembly, Props props) {
         this.assembly = assembly;
         this.props = props;
-        this.halt = halt;
         this.own = Rules.of(assembly.frame());
         this.contacts = assembly.frame().contacts().size();
         this.lastRules = own;
@@ -113,7 +111,7 @@ public final class ContactSolver {
         if (stiffnessByContact.length != contacts) {
             throw new IllegalArgumentException("a stiffness, or NaN, for every contact");
         }
-        return new ContactSolver(assembly, props.with(stiffnessByContact), halt);
+        return new ContactSolver(assembly, props.with(stiffnessByContact));
     }
 
     /**
@@ -290,7 +288,7 @@ public final class ContactSolver {
     }
 
     private Recall recall(Rules rules) {
-        halt.check();
+        assembly.halt().check();
         if (rules != lastRules) {
             lastRecall = recalls.computeIfAbsent(rules, this::newRecall);
             lastRules = rules;
@@ -342,7 +340,6 @@ public final class ContactSolver {
         Closure closure = from;
         int bound = 200 + 40 * contacts;
         for (int changes = before + 1; changes <= bound; changes++) {
-            halt.check();
             CaseAnswer held = ask(ContactState.onWeakSprings(assembly, props, closure), question.loadCase());
             solves++;
             BitSet wrong = wrong(held, question);
