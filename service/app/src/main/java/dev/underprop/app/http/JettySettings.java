@@ -24,10 +24,10 @@ final class JettySettings {
     private JettySettings() {}
 
     static void apply(JettyConfig jetty, Settings settings, RequestLog lines) {
-        jetty.addConnector((server, http) -> connector(server, http, settings));
+        jetty.addConnector((server, http) -> connector(server, http, settings, lines));
         jetty.threadPool = threads(settings);
         jetty.modifyHttpConfiguration(http -> http(http, settings));
-        jetty.modifyServer(server -> server(server, settings, lines));
+        jetty.modifyServer(server -> server(server, settings));
         jetty.modifyServletContextHandler(context -> context.setErrorHandler(new ErrorPages()));
     }
 
@@ -38,12 +38,23 @@ final class JettySettings {
         return threads;
     }
 
-    private static ServerConnector connector(Server server, HttpConfiguration http, Settings settings) {
+    private static ServerConnector connector(
+            Server server, HttpConfiguration http, Settings settings, RequestLog lines) {
         HttpConnectionFactory factory = new HttpConnectionFactory(http);
         ServerConnector connector = settings.entrance()
                 .tls()
                 .map(tls -> new ServerConnector(server, Certificate.of(tls, server), factory))
                 .orElseGet(() -> new ServerConnector(server, factory));
+        Heads heads = new Heads(connector.getScheduler(), settings.bounds().bodyTime());
+        connector.addBean(heads);
+        http.addCustomizer((request, headers) -> {
+            heads.arrived(request.getConnectionMetaData().getConnection());
+            return request;
+        });
+        server.setRequestLog(new RequestLog.Collection(
+                lines,
+                (request, response) ->
+                        heads.answered(request.getConnectionMetaData().getConnection())));
         connector.setHost(settings.host());
         connector.setPort(settings.port());
         connector.setIdleTimeout(settings.bounds().idleTime().toMillis());
@@ -73,9 +84,8 @@ final class JettySettings {
         }
     }
 
-    private static void server(Server server, Settings settings, RequestLog lines) {
+    private static void server(Server server, Settings settings) {
         server.setErrorHandler(new ErrorPages());
-        server.setRequestLog(lines);
         server.addBean(new NetworkConnectionLimit(settings.bounds().connections(), server));
         server.setStopTimeout(settings.bounds().stopTime().toMillis());
         server.setStopAtShutdown(false);

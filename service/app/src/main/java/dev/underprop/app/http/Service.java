@@ -18,6 +18,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.slf4j.Logger;
@@ -34,6 +36,7 @@ public final class Service implements AutoCloseable {
     private final Meters meters = new Meters();
     private final Access access;
     private final Duration drainTime;
+    private final Duration stopTime;
     private final Workbench workbench;
     private final Plans plans;
     private final PlanLines lines;
@@ -43,6 +46,7 @@ public final class Service implements AutoCloseable {
     private Service(Settings settings, Consumer<RoutesConfig> more) {
         Bounds bounds = settings.bounds();
         drainTime = bounds.drainTime();
+        stopTime = bounds.stopTime();
         access = new Access(settings.entrance().tokens().map(Service::tokens));
         workbench = new Workbench(bounds.places(), bounds.waiting(), bounds.analysisTime(), meters);
         meters.watch(workbench, bounds);
@@ -83,6 +87,9 @@ public final class Service implements AutoCloseable {
     public void close() {
         drain();
         readiness.stopping();
+        // Whoever waits for a plan that would not be done in time is told, and not cut off.
+        CompletableFuture.delayedExecutor(stopTime.toMillis() * 3 / 4, TimeUnit.MILLISECONDS)
+                .execute(workbench::close);
         try {
             javalin.stop();
         } catch (JavalinException e) {

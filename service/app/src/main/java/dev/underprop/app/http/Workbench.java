@@ -14,9 +14,12 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** A fixed number of threads that analyse plans, with a short queue before them: more than that is turned away at once. */
 final class Workbench {
+    private static final Logger LOG = LoggerFactory.getLogger(Workbench.class);
     private static final Map<String, String> LATER = Map.of("Retry-After", "2");
 
     /** How long to wait for a place before looking again. */
@@ -40,6 +43,7 @@ final class Workbench {
         FULL,
         WAITED_TOO_LONG,
         TOO_SLOW,
+        TOO_LARGE,
         STOPPING
     }
 
@@ -194,6 +198,9 @@ final class Workbench {
             inWork.add(timing);
             try {
                 return task.call();
+            } catch (OutOfMemoryError e) {
+                // What the plan held is free again; nothing is shared between plans that it could have left half done.
+                throw tooLarge();
             } finally {
                 timing.ends();
                 inWork.remove(timing);
@@ -205,9 +212,16 @@ final class Workbench {
     private Refused tooSlow() {
         tally.refused(Reason.TOO_SLOW);
         return Refused.because(
-                ProblemKind.TOO_SLOW,
+                ProblemKind.TOO_COSTLY,
                 "The answer would take longer than this service gives to one, which is " + Told.seconds(patience)
                         + ".");
+    }
+
+    private Refused tooLarge() {
+        LOG.warn("A plan was given up, since it wants more memory than there is");
+        tally.refused(Reason.TOO_LARGE);
+        return Refused.because(
+                ProblemKind.TOO_COSTLY, "The answer would take more memory than this service has for it.");
     }
 
     private Refused waitedTooLong() {

@@ -15,7 +15,7 @@ public enum ProblemKind {
     TOO_LARGE(413, "too-large", "The body is too large"),
     UNSUPPORTED_MEDIA_TYPE(415, "unsupported-media-type", "The media type of the body is not read here"),
     FAULTY(422, "faulty", "The request is readable but faulty"),
-    TOO_SLOW(422, "too-slow", "The answer would take too long"),
+    TOO_COSTLY(422, "too-costly", "The answer would cost too much"),
     INTERNAL_ERROR(500, "internal-error", "The service has failed"),
     UNAVAILABLE(503, "unavailable", "The service cannot answer now");
 

@@ -87,7 +87,7 @@ final class ExampleTable {
                 post("problemFaulty", "checkPlan", 422, CHECKS, YAML, broken),
                 post("problemFaultyParameter", "checkPlan", 422, CHECKS + "?units=metric", YAML, twoBays),
                 get("problemUnauthorized", "checkPlan", 401, ExampleService.CLOSED),
-                get("problemTooSlow", "checkPlan", 422, ExampleService.SLOW),
+                get("problemTooCostly", "checkPlan", 422, ExampleService.SLOW),
                 get("problemInternalError", "checkPlan", 500, ExampleService.DEFECT)
                         .shown(Likeness.BUT_FOR_INSTANCE),
                 get("problemUnavailable", "checkPlan", 503, ExampleService.OVERLOADED));

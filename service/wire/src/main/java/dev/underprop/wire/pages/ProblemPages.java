@@ -17,7 +17,7 @@ public final class ProblemPages {
             "too-large",
             "unsupported-media-type",
             "faulty",
-            "too-slow",
+            "too-costly",
             "internal-error",
             "unavailable");
 
