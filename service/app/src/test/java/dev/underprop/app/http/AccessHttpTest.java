@@ -1,8 +1,13 @@
 package dev.underprop.app.http;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.underprop.api.model.Problem;
 import dev.underprop.app.Demos;
+import dev.underprop.client.ApiClient;
+import dev.underprop.client.ApiException;
+import dev.underprop.client.ChecksApi;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import java.io.IOException;
@@ -54,6 +59,23 @@ class AccessHttpTest {
         assertThat(answer.statusCode()).isEqualTo(200);
         assertThat(check(client().header("Authorization", "bearer  " + TOKEN)).statusCode())
                 .isEqualTo(200);
+    }
+
+    @Test
+    void generatedClientShowsATokenByAnInterceptor() throws ApiException {
+        ApiClient client = new ApiClient();
+        client.updateBaseUri("http://127.0.0.1:" + service.port());
+        ChecksApi checks = new ChecksApi(client);
+
+        assertThatThrownBy(checks::listChecks)
+                .isInstanceOfSatisfying(
+                        ApiException.class,
+                        refused -> assertThat(refused.problem())
+                                .get()
+                                .extracting(Problem::getStatus)
+                                .isEqualTo(401));
+        client.setRequestInterceptor(request -> request.header("Authorization", "Bearer " + TOKEN));
+        assertThat(new ChecksApi(client).listChecks().getChecks()).isNotEmpty();
     }
 
     @ParameterizedTest

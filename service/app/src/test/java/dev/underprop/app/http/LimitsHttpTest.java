@@ -11,7 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicReference;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Test;
 
@@ -157,16 +157,14 @@ class LimitsHttpTest {
                 .withWorkbench(1, 4, Duration.ofSeconds(60))
                 .withStop(Duration.ZERO, Duration.ofSeconds(8)));
         int port = service.port();
-        AtomicReference<Response> told = new AtomicReference<>();
-        Thread client = new Thread(() -> told.set(check(port, SlowPlans.plan(200, 10, 40))));
-        client.start();
+        CompletableFuture<Response> told = CompletableFuture.supplyAsync(
+                () -> check(port, SlowPlans.plan(200, 10, 40)), task -> new Thread(task, "client").start());
         await(() -> metric(port, "underprop_analyses_running 1.0"));
 
         long start = System.nanoTime();
         service.close();
         assertThat(Duration.ofNanos(System.nanoTime() - start)).isLessThan(Duration.ofSeconds(15));
-        client.join(20_000);
-        assertThat(told.get().statusCode()).isEqualTo(503);
-        assertThat(told.get().jsonPath().getString("detail")).isEqualTo("The service is stopping.");
+        assertThat(told.join().statusCode()).isEqualTo(503);
+        assertThat(told.join().jsonPath().getString("detail")).isEqualTo("The service is stopping.");
     }
 }

@@ -77,9 +77,9 @@ final class ServedJar implements AutoCloseable {
         return List.copyOf(err);
     }
 
-    /** Tells it to stop, as a supervisor would. */
+    /** Tells it to stop, as a supervisor would, and goes on reading what it says: {@code Process.destroy} would not. */
     void stop() {
-        process.destroy();
+        process.toHandle().destroy();
     }
 
     @Override
