@@ -1,5 +1,5 @@
 # Build: docker build -t underprop .
-# Serve: docker run --rm -p 8080:8080 underprop
+# Serve: docker run --rm -p 127.0.0.1:8080:8080 underprop
 # Check: docker run --rm -v "$PWD/plans:/plans:ro" underprop check /plans
 FROM maven:3.9.11-eclipse-temurin-17 AS build
 WORKDIR /src
@@ -21,5 +21,6 @@ EXPOSE 8080
 HEALTHCHECK --interval=30s --timeout=5s --start-period=10s --retries=3 \
     CMD ["java", "-jar", "/app/underprop.jar", "health"]
 ENTRYPOINT ["java", "-jar", "/app/underprop.jar"]
-# A container's own loopback answers nobody outside it, so the service listens on all of its addresses here.
-CMD ["serve", "--host", "0.0.0.0", "--port", "8080"]
+# A container's own loopback answers nobody outside it, so the service listens on all of its addresses here, and who reaches it is
+# up to -p. For others than this machine: serve --host 0.0.0.0 --tokens FILE, see "Running it for others" in README.md.
+CMD ["serve", "--host", "0.0.0.0", "--port", "8080", "--let-anyone-in-without-token"]

@@ -24,9 +24,15 @@ async function check(event) {
   at('check').disabled = true;
   status.textContent = 'Checking.';
   try {
-    const { ok, body } = await ask();
+    const { ok, wantsToken, body } = await ask();
     if (turn === asked) {
+      if (wantsToken) {
+        at('token-row').hidden = false;
+      }
       show(ok ? shown(body) : problem(body), ok ? `Answer: ${body.verdict}. ${body.headline}` : `${body.title}.`);
+      if (wantsToken) {
+        at('token').focus();
+      }
     }
   } catch (failure) {
     show([], `The service did not answer: ${failure.message}. Nothing was checked.`);
@@ -38,12 +44,17 @@ async function check(event) {
 async function ask() {
   const units = document.querySelector('input[name=units]:checked').value;
   const json = plan.value.trimStart().startsWith('{');
+  const token = at('token').value.trim();
   const reply = await fetch(`/v1/layout-analyses?units=${units}`, {
     method: 'POST',
-    headers: { 'Content-Type': json ? 'application/json' : 'application/yaml', Accept: 'application/json' },
+    headers: {
+      'Content-Type': json ? 'application/json' : 'application/yaml',
+      Accept: 'application/json',
+      ...(token && { Authorization: `Bearer ${token}` }),
+    },
     body: plan.value,
   });
-  return { ok: reply.ok, body: await reply.json() };
+  return { ok: reply.ok, wantsToken: reply.status === 401, body: await reply.json() };
 }
 
 function show(parts, words) {

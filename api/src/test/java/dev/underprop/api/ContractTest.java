@@ -49,6 +49,7 @@ class ContractTest {
                         "getContract",
                         "healthLive",
                         "healthReady",
+                        "showMetrics",
                         "showService",
                         "showDocs",
                         "getPageFile");

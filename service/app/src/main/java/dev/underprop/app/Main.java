@@ -31,6 +31,7 @@ import picocli.CommandLine.Spec;
         versionProvider = Main.Versions.class,
         subcommands = {
             ServeCommand.class,
+            TokenCommand.class,
             CheckCommand.class,
             PadsCommand.class,
             LiftCommand.class,

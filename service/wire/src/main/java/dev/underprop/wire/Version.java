@@ -17,6 +17,15 @@ public final class Version {
 
     /** Returns the version alone, such as {@code 1.2.3}. */
     public static String number() {
+        return property("version");
+    }
+
+    /** Returns the commit that was built, {@code unknown} where the build was not told. */
+    public static String commit() {
+        return property("commit");
+    }
+
+    private static String property(String name) {
         Properties properties = new Properties();
         try (InputStream in = Version.class.getResourceAsStream("version.properties")) {
             if (in == null) {
@@ -26,6 +35,6 @@ public final class Version {
         } catch (IOException e) {
             throw new UncheckedIOException("version.properties", e);
         }
-        return properties.getProperty("version", "");
+        return properties.getProperty(name, "");
     }
 }

@@ -10,6 +10,7 @@ import dev.underprop.app.source.EntryName;
 import dev.underprop.wire.door.Answer;
 import dev.underprop.wire.door.AnswerOptions;
 import dev.underprop.wire.door.PlanDoor;
+import dev.underprop.wire.door.Watch;
 import dev.underprop.wire.fault.Fault;
 import dev.underprop.wire.place.Whereabouts;
 import dev.underprop.wire.tree.Place;
@@ -64,8 +65,13 @@ public final class PlanJudge {
 
     /** What becomes of the text of a plan. */
     public Outcome judge(Entry.Text text) {
+        return judge(text, Watch.NONE);
+    }
+
+    /** The same, watched. */
+    public Outcome judge(Entry.Text text, Watch watch) {
         EntryName name = text.name();
-        Answer<PlanCheck> answer = door.check(text.bytes(), text.format(), options);
+        Answer<PlanCheck> answer = door.check(text.bytes(), text.format(), options, watch);
         if (answer instanceof Answer.Judged<PlanCheck> judged) {
             return new Outcome.Judged(name, judged.model(), lines ? lines(text, judged.model()) : Map.of());
         }

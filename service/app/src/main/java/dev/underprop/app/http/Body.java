@@ -83,6 +83,6 @@ final class Body {
 
     private Refused tooSlow() {
         return Refused.because(
-                ProblemKind.UNREADABLE, "The body did not arrive within " + patience.toSeconds() + " seconds.", CLOSE);
+                ProblemKind.UNREADABLE, "The body did not arrive within " + Told.seconds(patience) + ".", CLOSE);
     }
 }

@@ -4,6 +4,7 @@ import dev.underprop.app.report.ProblemKind;
 import dev.underprop.wire.fault.Fault;
 import dev.underprop.wire.tree.Format;
 import io.javalin.http.Context;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.Enumeration;
 import java.util.Locale;
@@ -65,8 +66,9 @@ final class Negotiation {
 
     /** Whether the body is packed; what no one here can unpack is refused. */
     static boolean packed(Context context) {
-        String coding = context.header("Content-Encoding");
-        if (coding == null || coding.isBlank() || coding.strip().equalsIgnoreCase("identity")) {
+        // Several headers are one list (RFC 9110, section 5.3), and a list of codings is not unpacked here.
+        String coding = String.join(", ", Collections.list(context.req().getHeaders("Content-Encoding")));
+        if (coding.isBlank() || coding.strip().equalsIgnoreCase("identity")) {
             return false;
         }
         if (coding.strip().equalsIgnoreCase(Gzip.NAME)) {

@@ -28,15 +28,20 @@ final class Pages {
             Checks:   /v1/checks
             Look up:  /v1/catalogue
             Ask:      POST /v1/plan-checks, POST /v1/layout-analyses, POST /v1/pad-sizings
-            Health:   /health/live, /health/ready
+            Health:   /health/live, /health/ready, /metrics
             """;
+
+    /** The text format of Prometheus, by its version. */
+    private static final String METRICS = "text/plain; version=0.0.4; charset=utf-8";
 
     private final Readiness readiness;
     private final Kept front = new Kept(Replies.PLAIN, FRONT.getBytes(StandardCharsets.UTF_8));
     private final Kept contract = new Kept(Replies.YAML, resource("/openapi/openapi.yaml"));
     private final WebPages web;
+    private final Meters meters;
 
-    Pages(Readiness readiness, WebPages web) {
+    Pages(Readiness readiness, WebPages web, Meters meters) {
+        this.meters = meters;
         this.readiness = readiness;
         this.web = web;
     }
@@ -83,6 +88,12 @@ final class Pages {
                         .orElseThrow(() -> notFound("There is no problem with the name " + Fault.shown(name) + ".")));
     }
 
+    void metrics(Context context) {
+        Negotiation.accept(context, Replies.PLAIN);
+        Query.none(context);
+        Replies.bytes(context, METRICS, meters.text().getBytes(StandardCharsets.UTF_8));
+    }
+
     void live(Context context) {
         Negotiation.accept(context, Replies.JSON);
         Replies.json(context, health());
@@ -90,7 +101,7 @@ final class Pages {
 
     void ready(Context context) {
         Negotiation.accept(context, Replies.JSON);
-        readiness.check();
+        readiness.announce();
         Replies.json(context, health());
     }
 

@@ -29,6 +29,7 @@ final class PlanLines {
     private final PlanDoor door;
     private final Workbench workbench;
     private final Readiness readiness;
+    private final Meters meters;
     private final int window;
     private final Semaphore streams;
 
@@ -38,9 +39,11 @@ final class PlanLines {
      * @param door reads and judges
      * @param workbench judges beside the other operations
      * @param readiness whether requests are taken
+     * @param meters counts what is judged
      * @param window plans that a request has in work at the same time
      */
-    PlanLines(PlanDoor door, Workbench workbench, Readiness readiness, int window) {
+    PlanLines(PlanDoor door, Workbench workbench, Readiness readiness, Meters meters, int window) {
+        this.meters = meters;
         this.door = door;
         this.workbench = workbench;
         this.readiness = readiness;
@@ -110,13 +113,25 @@ final class PlanLines {
 
         private void begin(byte[] text, OutputStream out) throws IOException {
             EntryName name = new EntryName("", line);
+            Timing timing = new Timing();
             while (begun.size() >= window) {
                 tellOldest(out);
             }
-            begun.add(new Begun(name, workbench.begin(() -> judge.judge(new Entry.Text(name, Format.JSON, text)))));
+            begun.add(new Begun(
+                    name, workbench.begin(timing, () -> judge(new Entry.Text(name, Format.JSON, text), timing))));
             while (!begun.isEmpty() && begun.peek().outcome().done()) {
                 tellOldest(out);
             }
+        }
+
+        private Outcome judge(Entry.Text text, Timing timing) {
+            Outcome outcome = judge.judge(text, timing);
+            if (outcome instanceof Outcome.Judged judged) {
+                meters.judged(judged.result());
+            }
+            timing.ends();
+            meters.stages(timing);
+            return outcome;
         }
 
         /** A client may wait for its record before it sends the next line. */

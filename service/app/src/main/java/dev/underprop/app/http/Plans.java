@@ -3,7 +3,9 @@ package dev.underprop.app.http;
 import dev.underprop.app.report.ProblemKind;
 import dev.underprop.wire.door.Answer;
 import dev.underprop.wire.door.AnswerOptions;
+import dev.underprop.wire.door.Documents;
 import dev.underprop.wire.door.PlanDoor;
+import dev.underprop.wire.door.Watch;
 import dev.underprop.wire.tree.Format;
 import io.javalin.http.Context;
 import java.util.function.Function;
@@ -14,8 +16,10 @@ final class Plans {
     private final Body body;
     private final Workbench workbench;
     private final Readiness readiness;
+    private final Meters meters;
 
-    Plans(PlanDoor door, Body body, Workbench workbench, Readiness readiness) {
+    Plans(PlanDoor door, Body body, Workbench workbench, Readiness readiness, Meters meters) {
+        this.meters = meters;
         this.door = door;
         this.body = body;
         this.workbench = workbench;
@@ -39,7 +43,7 @@ final class Plans {
     }
 
     private interface Question<T> {
-        Answer<T> ask(byte[] text, Format format, AnswerOptions options);
+        Answer<T> ask(byte[] text, Format format, AnswerOptions options, Watch watch);
     }
 
     private <T> void answer(
@@ -49,7 +53,14 @@ final class Plans {
         Format format = Negotiation.format(context);
         readiness.check();
         byte[] text = body.read(context);
-        Replies.json(context, judged(subject, workbench.run(() -> question.ask(text, format, options))));
+        Timing timing = Visit.of(context).timing();
+        byte[] answer = workbench.run(timing, () -> {
+            T model = judged(subject, question.ask(text, format, options, timing));
+            meters.judged(model);
+            return Documents.json(model, false);
+        });
+        context.header(Timing.HEADER, timing.header());
+        Replies.bytes(context, Replies.JSON, answer);
     }
 
     private static <T> T judged(String subject, Answer<T> answer) {

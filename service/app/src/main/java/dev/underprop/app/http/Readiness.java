@@ -9,6 +9,7 @@ final class Readiness {
     private enum State {
         STARTING,
         READY,
+        LEAVING,
         STOPPING
     }
 
@@ -18,6 +19,11 @@ final class Readiness {
         state.set(State.READY);
     }
 
+    /** Plans are still taken in, but nobody is to send new ones; true when that is news. */
+    boolean leaving() {
+        return state.compareAndSet(State.READY, State.LEAVING);
+    }
+
     void stopping() {
         state.set(State.STOPPING);
     }
@@ -25,9 +31,21 @@ final class Readiness {
     /** Refuses when plans are not taken in. */
     void check() {
         State now = state.get();
-        if (now != State.READY) {
-            String detail = now == State.STARTING ? "The service is starting." : "The service is stopping.";
-            throw Refused.because(ProblemKind.UNAVAILABLE, detail, Map.of("Retry-After", "2"));
+        if (now != State.READY && now != State.LEAVING) {
+            throw refusal(now == State.STARTING);
         }
+    }
+
+    /** Refuses when nobody is to send plans any more. */
+    void announce() {
+        State now = state.get();
+        if (now != State.READY) {
+            throw refusal(now == State.STARTING);
+        }
+    }
+
+    private static Refused refusal(boolean starting) {
+        String detail = starting ? "The service is starting." : "The service is stopping.";
+        return Refused.because(ProblemKind.UNAVAILABLE, detail, Map.of("Retry-After", "2"));
     }
 }

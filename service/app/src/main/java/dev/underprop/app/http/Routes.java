@@ -7,29 +7,48 @@ import io.javalin.http.Handler;
 final class Routes {
     private Routes() {}
 
-    static void add(
-            RoutesConfig routes, Plans plans, PlanLines lines, Pages pages, WebPages web, CataloguePages catalogue) {
-        routes.post("/v1/layout-analyses", plans::analyse);
-        routes.post("/v1/plan-checks", plans::check);
-        routes.post("/v1/plan-check-batches", lines::check);
-        routes.post("/v1/pad-sizings", plans::sizePads);
-        routes.post("/v1/lift-plans", plans::lift);
-        get(routes, "/v1/checks", pages::checks);
-        get(routes, "/v1/checks/{id}", pages::check);
-        get(routes, "/v1/catalogue", catalogue::index);
-        get(routes, "/v1/catalogue/{part}", catalogue::part);
-        get(routes, "/problems/{name}", pages::problem);
-        get(routes, "/openapi.yaml", pages::contract);
-        get(routes, "/health/live", pages::live);
-        get(routes, "/health/ready", pages::ready);
-        get(routes, "/", pages::front);
-        get(routes, "/docs", web::docs);
-        get(routes, "/pages/{file}", web::file);
+    /** What the routes lead to. */
+    record Doors(Plans plans, PlanLines lines, Pages pages, WebPages web, CataloguePages catalogue) {}
+
+    /** Adds them all. What answers plans, and tells of how it goes, is for those who may; the rest is for everybody. */
+    static void add(RoutesConfig routes, Access access, Doors doors) {
+        post(routes, access, "/v1/layout-analyses", doors.plans()::analyse);
+        post(routes, access, "/v1/plan-checks", doors.plans()::check);
+        post(routes, access, "/v1/plan-check-batches", doors.lines()::check);
+        post(routes, access, "/v1/pad-sizings", doors.plans()::sizePads);
+        post(routes, access, "/v1/lift-plans", doors.plans()::lift);
+        guarded(routes, access, "/v1/checks", doors.pages()::checks);
+        guarded(routes, access, "/v1/checks/{id}", doors.pages()::check);
+        guarded(routes, access, "/v1/catalogue", doors.catalogue()::index);
+        guarded(routes, access, "/v1/catalogue/{part}", doors.catalogue()::part);
+        guarded(routes, access, "/metrics", doors.pages()::metrics);
+        open(routes, "/problems/{name}", doors.pages()::problem);
+        open(routes, "/openapi.yaml", doors.pages()::contract);
+        open(routes, "/health/live", doors.pages()::live);
+        open(routes, "/health/ready", doors.pages()::ready);
+        open(routes, "/", doors.pages()::front);
+        open(routes, "/docs", doors.web()::docs);
+        open(routes, "/pages/{file}", doors.web()::file);
+    }
+
+    private static void post(RoutesConfig routes, Access access, String path, Handler handler) {
+        routes.post(path, noted(path, access.guarded(handler)));
+    }
+
+    private static void guarded(RoutesConfig routes, Access access, String path, Handler handler) {
+        open(routes, path, access.guarded(handler));
     }
 
     /** HEAD goes the way of GET, so that it gets the same headers; the server leaves the body out. */
-    private static void get(RoutesConfig routes, String path, Handler handler) {
-        routes.get(path, handler);
-        routes.head(path, handler);
+    private static void open(RoutesConfig routes, String path, Handler handler) {
+        routes.get(path, noted(path, handler));
+        routes.head(path, noted(path, handler));
+    }
+
+    private static Handler noted(String path, Handler handler) {
+        return context -> {
+            Visit.of(context).route(path);
+            handler.handle(context);
+        };
     }
 }

@@ -16,6 +16,10 @@ import io.javalin.util.JavalinException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.slf4j.Logger;
@@ -29,6 +33,10 @@ public final class Service implements AutoCloseable {
     private final PlanDoor door = new PlanDoor();
     private final Readiness readiness = new Readiness();
     private final WebPages web = new WebPages();
+    private final Meters meters = new Meters();
+    private final Access access;
+    private final Duration drainTime;
+    private final Duration stopTime;
     private final Workbench workbench;
     private final Plans plans;
     private final PlanLines lines;
@@ -36,10 +44,15 @@ public final class Service implements AutoCloseable {
     private final Javalin javalin;
 
     private Service(Settings settings, Consumer<RoutesConfig> more) {
-        workbench = new Workbench(settings.places(), settings.waiting(), settings.analysisTime());
-        plans = new Plans(door, new Body(settings.bodyBytes(), settings.bodyTime()), workbench, readiness);
-        lines = new PlanLines(door, workbench, readiness, settings.places());
-        pages = new Pages(readiness, web);
+        Bounds bounds = settings.bounds();
+        drainTime = bounds.drainTime();
+        stopTime = bounds.stopTime();
+        access = new Access(settings.entrance().tokens().map(Service::tokens));
+        workbench = new Workbench(bounds.places(), bounds.waiting(), bounds.analysisTime(), meters);
+        meters.watch(workbench, bounds);
+        plans = new Plans(door, new Body(bounds.bodyBytes(), bounds.bodyTime()), workbench, readiness, meters);
+        lines = new PlanLines(door, workbench, readiness, meters, bounds.places());
+        pages = new Pages(readiness, web, meters);
         javalin = Javalin.create(config -> {
             configure(config, settings);
             more.accept(config.routes);
@@ -69,16 +82,39 @@ public final class Service implements AutoCloseable {
         return javalin.port();
     }
 
-    /** Takes in no new plans, finishes what has begun within the time set for it, and stops. */
+    /** Says that it leaves, takes in no new plans, finishes what has begun within the time set for it, and stops. */
     @Override
     public void close() {
+        drain();
         readiness.stopping();
+        // Whoever waits for a plan that would not be done in time is told, and not cut off.
+        CompletableFuture.delayedExecutor(stopTime.toMillis() * 3 / 4, TimeUnit.MILLISECONDS)
+                .execute(workbench::close);
         try {
             javalin.stop();
         } catch (JavalinException e) {
             LOG.warn("Stopped before everything that had begun was finished", e);
         }
         workbench.close();
+        meters.close();
+    }
+
+    private void drain() {
+        if (readiness.leaving() && !drainTime.isZero()) {
+            try {
+                Thread.sleep(drainTime.toMillis());
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        }
+    }
+
+    private static Tokens tokens(Path file) {
+        try {
+            return new Tokens(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException("the file of tokens cannot be used: " + e.getMessage(), e);
+        }
     }
 
     InternalRouter router() {
@@ -100,9 +136,9 @@ public final class Service implements AutoCloseable {
         config.http.compressionStrategy = CompressionStrategy.NONE;
         config.http.prefer405over404 = false;
         config.router.ignoreTrailingSlashes = false;
-        JettySettings.apply(config.jetty, settings);
+        JettySettings.apply(config.jetty, settings, new RequestLines(meters));
         config.router.javaLangErrorHandler(Failures::answer);
-        Routes.add(config.routes, plans, lines, pages, web, new CataloguePages());
+        Routes.add(config.routes, access, new Routes.Doors(plans, lines, pages, web, new CataloguePages()));
         config.routes.exception(
                 Refused.class, (refused, context) -> Replies.problem(context, refused.problem(), refused.headers()));
         config.routes.exception(EndpointNotFound.class, (missing, context) -> unrouted(context));

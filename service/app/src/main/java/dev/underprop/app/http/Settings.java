@@ -7,51 +7,33 @@ import java.time.Duration;
  *
  * @param host address to listen on
  * @param port port to listen on, 0 for any free one
- * @param bodyBytes greatest size of a body (bytes)
- * @param bodyTime longest time for a body to arrive
- * @param places plans analysed at the same time
- * @param waiting plans that may wait for a place
- * @param analysisTime longest time for an answer to a plan that has arrived
- * @param stopTime longest time to finish what has begun when stopping
+ * @param bounds on time, size and number
+ * @param entrance who may ask, and how
  */
-public record Settings(
-        String host,
-        int port,
-        int bodyBytes,
-        Duration bodyTime,
-        int places,
-        int waiting,
-        Duration analysisTime,
-        Duration stopTime) {
+public record Settings(String host, int port, Bounds bounds, Entrance entrance) {
 
-    private static final int MEBIBYTE = 1 << 20;
-
-    /** The usual limits, at an address. */
+    /** The usual bounds, at an address, for anybody who reaches it. */
     public static Settings at(String host, int port) {
-        int cores = Runtime.getRuntime().availableProcessors();
-        return new Settings(
-                host,
-                port,
-                MEBIBYTE,
-                Duration.ofSeconds(30),
-                Math.max(2, cores),
-                32,
-                Duration.ofSeconds(60),
-                Duration.ofSeconds(10));
+        return new Settings(host, port, Bounds.usual(), Entrance.OPEN);
+    }
+
+    /** The same with other bounds. */
+    Settings with(Bounds others) {
+        return new Settings(host, port, others, entrance);
+    }
+
+    /** The same with another entrance. */
+    Settings with(Entrance other) {
+        return new Settings(host, port, bounds, other);
     }
 
     /** The same with another limit on the time for a body. */
     Settings withBodyTime(Duration time) {
-        return new Settings(host, port, bodyBytes, time, places, waiting, analysisTime, stopTime);
+        return with(bounds.withBodyTime(time));
     }
 
     /** The same with other limits on analyses. */
-    Settings withWorkbench(int newPlaces, int newWaiting, Duration time) {
-        return new Settings(host, port, bodyBytes, bodyTime, newPlaces, newWaiting, time, stopTime);
-    }
-
-    /** Threads for requests: those at work, those that wait, and some to spare for pages and probes. */
-    int requestThreads() {
-        return places + waiting + 16;
+    Settings withWorkbench(int places, int waiting, Duration time) {
+        return with(bounds.withWorkbench(places, waiting, time));
     }
 }

@@ -8,12 +8,14 @@ import java.util.List;
 /** The kinds of problem of the contract: status, the last part of the type, and title. */
 public enum ProblemKind {
     UNREADABLE(400, "unreadable", "The body cannot be read"),
+    UNAUTHORIZED(401, "unauthorized", "A token is needed"),
     NOT_FOUND(404, "not-found", "There is no such resource"),
     METHOD_NOT_ALLOWED(405, "method-not-allowed", "The resource does not answer to this method"),
     NOT_ACCEPTABLE(406, "not-acceptable", "No acceptable media type can be produced"),
     TOO_LARGE(413, "too-large", "The body is too large"),
     UNSUPPORTED_MEDIA_TYPE(415, "unsupported-media-type", "The media type of the body is not read here"),
     FAULTY(422, "faulty", "The request is readable but faulty"),
+    TOO_COSTLY(422, "too-costly", "The answer would cost too much"),
     INTERNAL_ERROR(500, "internal-error", "The service has failed"),
     UNAVAILABLE(503, "unavailable", "The service cannot answer now");
 

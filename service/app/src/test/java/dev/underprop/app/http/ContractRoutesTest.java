@@ -23,7 +23,7 @@ class ContractRoutesTest {
                     .filter(endpoint -> !endpoint.method.name().equals("HEAD"))
                     .forEach(endpoint -> routes.add(endpoint.method.name() + " " + endpoint.path));
 
-            assertThat(routes).isEqualTo(operations()).hasSize(16);
+            assertThat(routes).isEqualTo(operations()).hasSize(17);
         }
     }
 

@@ -33,6 +33,8 @@ record ExampleRequest(
         WHOLE,
         /** But for the id of the failure, which is new each time; both are ids of the same form. */
         BUT_FOR_INSTANCE,
+        /** The example is the lines of the answer that name what the service itself counts; what else there is varies. */
+        NAMES,
         /** The answer begins with the example, because the contract cannot hold the whole of itself. */
         BEGINNING
     }

@@ -1,7 +1,9 @@
 package dev.underprop.app.http;
 
+import dev.underprop.wire.door.Watch;
 import io.javalin.http.Context;
 import java.time.Duration;
+import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
@@ -12,11 +14,15 @@ import java.util.concurrent.TimeUnit;
 final class ExampleService implements AutoCloseable {
     static final String DEFECT = "/defect";
     static final String OVERLOADED = "/overloaded";
+    static final String CLOSED = "/closed";
+    static final String SLOW = "/slow";
 
     private static final int PATIENCE_SECONDS = 20;
 
     private final Workbench full = new Workbench(1, 1, Duration.ofHours(1));
     private final CountDownLatch end = new CountDownLatch(1);
+    private final Workbench slow = new Workbench(1, 1, Duration.ofSeconds(1));
+    private final Access closed = new Access(Optional.of(TokenFiles.of(TokenLine.newToken())));
     private final Service service;
 
     ExampleService() {
@@ -26,6 +32,8 @@ final class ExampleService implements AutoCloseable {
                 throw new IllegalStateException("a defect on purpose");
             });
             routes.get(OVERLOADED, this::oneTooMany);
+            routes.get(CLOSED, closed.guarded(context -> context.result("open")));
+            routes.get(SLOW, this::tooSlow);
         });
     }
 
@@ -38,6 +46,18 @@ final class ExampleService implements AutoCloseable {
         service.close();
         end.countDown();
         full.close();
+        slow.close();
+    }
+
+    private void tooSlow(Context context) {
+        Timing timing = new Timing();
+        context.result(slow.run(timing, () -> {
+            timing.begins(Watch.Stage.SOLVE);
+            while (!timing.isOver()) {
+                Thread.onSpinWait();
+            }
+            return "it was made in time";
+        }));
     }
 
     private void oneTooMany(Context context) {

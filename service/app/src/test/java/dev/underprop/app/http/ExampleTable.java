@@ -73,6 +73,7 @@ final class ExampleTable {
                 page("pageFileStyle", "getPageFile", "/pages/page.css"),
                 get("healthUp", "healthLive", 200, "/health/live"),
                 get("healthUp", "healthReady", 200, "/health/ready"),
+                get("metricsText", "showMetrics", 200, "/metrics").shown(Likeness.NAMES),
                 post("problemUnreadable", "checkPlan", 400, CHECKS, JSON, syntax),
                 post("problemUnreadableEncoding", "checkPlan", 400, CHECKS, YAML, latin),
                 get("problemUnreadableAddress", "explainCheck", 400, "/v1/checks/beam%2Fbending"),
@@ -85,6 +86,8 @@ final class ExampleTable {
                 post("problemUnsupportedMediaType", "checkPlan", 415, CHECKS, "text/csv", twoBays),
                 post("problemFaulty", "checkPlan", 422, CHECKS, YAML, broken),
                 post("problemFaultyParameter", "checkPlan", 422, CHECKS + "?units=metric", YAML, twoBays),
+                get("problemUnauthorized", "checkPlan", 401, ExampleService.CLOSED),
+                get("problemTooCostly", "checkPlan", 422, ExampleService.SLOW),
                 get("problemInternalError", "checkPlan", 500, ExampleService.DEFECT)
                         .shown(Likeness.BUT_FOR_INSTANCE),
                 get("problemUnavailable", "checkPlan", 503, ExampleService.OVERLOADED));

@@ -107,7 +107,7 @@ class RawHttpTest {
             }
             String answer = wire.answer();
             assertProblem(answer, 400);
-            assertThat(answer).contains("The body did not arrive within 0 seconds.");
+            assertThat(answer).contains("The body did not arrive within 400 ms.");
         }
     }
 

@@ -17,6 +17,11 @@ final class Wire implements AutoCloseable {
         socket.setSoTimeout(PATIENCE_MILLIS);
     }
 
+    /** How long to wait for what comes back (ms). */
+    void patience(int millis) throws IOException {
+        socket.setSoTimeout(millis);
+    }
+
     Wire send(String text) throws IOException {
         return send(text.getBytes(StandardCharsets.ISO_8859_1));
     }

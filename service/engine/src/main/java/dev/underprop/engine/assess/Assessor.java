@@ -1,5 +1,6 @@
 package dev.underprop.engine.assess;
 
+import dev.underprop.engine.Halt;
 import dev.underprop.engine.assess.Assessment.Counts;
 import dev.underprop.engine.check.CheckId;
 import dev.underprop.engine.check.CheckResult;
@@ -30,7 +31,18 @@ public final class Assessor {
      * @param working whether every check carries its calculation record
      */
     public static Assessment assess(JobPlan plan, boolean working) {
-        return assess(new Structure(plan), Integer.MAX_VALUE, working);
+        return assess(plan, working, Halt.NEVER);
+    }
+
+    /**
+     * Assesses one plan as long as the answer is wanted.
+     *
+     * @param working whether every check carries its calculation record
+     * @param halt asked while cases are solved
+     * @throws dev.underprop.engine.Halted when nobody wants the answer any more
+     */
+    public static Assessment assess(JobPlan plan, boolean working, Halt halt) {
+        return assess(new Structure(plan, halt), Integer.MAX_VALUE, working);
     }
 
     /** The same with the first so many live load patterns alone: what more of them add can be told by comparison. */

@@ -1,5 +1,6 @@
 package dev.underprop.engine.assess;
 
+import dev.underprop.engine.Halt;
 import dev.underprop.engine.assess.Setting.Fit;
 import dev.underprop.engine.assess.Setting.Give;
 import dev.underprop.engine.load.LoadModel;
@@ -24,11 +25,15 @@ final class Structure {
     private final List<Fit> fits = new ArrayList<>();
 
     Structure(JobPlan plan) {
+        this(plan, Halt.NEVER);
+    }
+
+    Structure(JobPlan plan, Halt halt) {
         this.plan = plan;
         this.model = LoadModel.of(plan);
         this.frame = PlanFrame.of(plan);
         this.bounds = PostBounds.of(frame);
-        ContactSolver rigid = new ContactSolver(frame.frame(), model.units());
+        ContactSolver rigid = new ContactSolver(frame.frame(), model.units(), halt);
         bounds.stiffness().forEach((give, k) -> solvers.put(give, give == Give.RIGID ? rigid : rigid.withProps(k)));
         solvers.forEach((give, solver) -> found.put(give, AsFound.of(frame, model, solver)));
         addFits(rigid);

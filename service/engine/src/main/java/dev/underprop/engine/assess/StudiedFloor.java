@@ -1,5 +1,6 @@
 package dev.underprop.engine.assess;
 
+import dev.underprop.engine.Halt;
 import dev.underprop.engine.assess.Setting.Give;
 import dev.underprop.engine.assess.Setting.Ties;
 import dev.underprop.engine.check.CheckResult.Finding;
@@ -29,8 +30,8 @@ public final class StudiedFloor {
     private final List<Combination> combinations;
     private final List<Gravity> gravity = new ArrayList<>();
 
-    private StudiedFloor(JobPlan plan) {
-        this.structure = new Structure(plan);
+    private StudiedFloor(JobPlan plan, Halt halt) {
+        this.structure = new Structure(plan, halt);
         this.names = new Names(plan);
         this.combinations = Combinations.of(structure.model()).gravity().stream()
                 .filter(c -> c.factor(LoadKind.DEAD) == 1)
@@ -47,7 +48,12 @@ public final class StudiedFloor {
     }
 
     public static StudiedFloor of(JobPlan plan) {
-        return new StudiedFloor(plan);
+        return of(plan, Halt.NEVER);
+    }
+
+    /** @param halt asked while it is solved */
+    public static StudiedFloor of(JobPlan plan, Halt halt) {
+        return new StudiedFloor(plan, halt);
     }
 
     /**

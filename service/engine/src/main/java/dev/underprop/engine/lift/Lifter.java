@@ -1,5 +1,6 @@
 package dev.underprop.engine.lift;
 
+import dev.underprop.engine.Halt;
 import dev.underprop.engine.plan.JobPlan;
 import java.util.List;
 
@@ -26,6 +27,17 @@ public final class Lifter {
      * @throws IllegalArgumentException where the request does not fit the plan
      */
     public static LiftPlan plan(JobPlan plan, LiftRequest request) {
-        return new Planning(plan, request).plan();
+        return plan(plan, request, Halt.NEVER);
+    }
+
+    /**
+     * Plans one lift as long as the answer is wanted.
+     *
+     * @param halt asked while turns are solved
+     * @throws IllegalArgumentException where the request does not fit the plan
+     * @throws dev.underprop.engine.Halted when nobody wants the answer any more
+     */
+    public static LiftPlan plan(JobPlan plan, LiftRequest request, Halt halt) {
+        return new Planning(plan, request, halt).plan();
     }
 }

@@ -1,5 +1,6 @@
 package dev.underprop.engine.lift;
 
+import dev.underprop.engine.Halt;
 import dev.underprop.engine.assess.StudiedFloor;
 import dev.underprop.engine.plan.JobPlan;
 import java.util.ArrayList;
@@ -18,13 +19,13 @@ final class Planning {
     private final Sag sag;
     private final Screws screws;
 
-    Planning(JobPlan plan, LiftRequest request) {
+    Planning(JobPlan plan, LiftRequest request, Halt halt) {
         this.request = request;
         this.wanted = new Wanted(plan, request);
         if (!wanted.misfits().isEmpty()) {
             throw new IllegalArgumentException("the request does not fit its plan: " + wanted.misfits());
         }
-        this.study = StudiedFloor.of(plan);
+        this.study = StudiedFloor.of(plan, halt);
         this.sag = new Sag(study, request.survey());
         this.floor = new LiftFloor(study, request.during(), sag, request.crept());
         this.screws = new Screws(request.screws(), request.limits());

@@ -1,5 +1,6 @@
 package dev.underprop.engine.sizing;
 
+import dev.underprop.engine.Halt;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.Verdict;
 import dev.underprop.engine.pad.PadChecks;
@@ -19,12 +20,14 @@ final class Choice {
     private final Task task;
     private final PadChecks judges;
     private final List<Trials> trials;
+    private final Halt halt;
 
     /** For each post the index of its pad among those that pass, -1 where none does. */
     private final int[] chosen;
 
-    Choice(Task task, PadChecks judges, List<Trials> trials) {
+    Choice(Task task, PadChecks judges, List<Trials> trials, Halt halt) {
         this.task = task;
+        this.halt = halt;
         this.judges = judges;
         this.trials = trials;
         this.chosen = new int[trials.size()];
@@ -37,6 +40,7 @@ final class Choice {
 
     /** The first pad from an index on that lies over none of the posts before an end, and is larger than an area; -1 for none. */
     private int first(int post, int from, int end, double area) {
+        halt.check();
         List<Trial> passing = trials.get(post).passing();
         for (int i = from; i < passing.size(); i++) {
             if (passing.get(i).candidate().pad().area() > area
@@ -87,6 +91,7 @@ final class Choice {
     }
 
     private CheckResult settlement(int post) {
+        halt.check();
         return judges.settlement(trial(post).standing(), shore(post));
     }
 

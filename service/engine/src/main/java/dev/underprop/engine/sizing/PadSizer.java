@@ -1,5 +1,6 @@
 package dev.underprop.engine.sizing;
 
+import dev.underprop.engine.Halt;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.Verdict;
 import dev.underprop.engine.pad.PadChecks;
@@ -13,21 +14,34 @@ public final class PadSizer {
 
     private final Task task;
     private final PadChecks judges;
+    private final Halt halt;
 
-    private PadSizer(Task task) {
+    private PadSizer(Task task, Halt halt) {
         this.task = task;
+        this.halt = halt;
         this.judges = new PadChecks(task.site());
     }
 
     /** Tries every pad under every post. */
     public static PadSizing size(Task task) {
-        return new PadSizer(task).size();
+        return size(task, Halt.NEVER);
+    }
+
+    /**
+     * Tries every pad under every post as long as the answer is wanted.
+     *
+     * @param halt asked before every pad
+     * @throws dev.underprop.engine.Halted when nobody wants the answer any more
+     */
+    public static PadSizing size(Task task, Halt halt) {
+        return new PadSizer(task, halt).size();
     }
 
     private PadSizing size() {
-        List<Trials> trials =
-                task.posts().stream().map(p -> new Trials(task, p, judges)).toList();
-        Choice choice = new Choice(task, judges, trials);
+        List<Trials> trials = task.posts().stream()
+                .map(p -> new Trials(task, p, judges, halt))
+                .toList();
+        Choice choice = new Choice(task, judges, trials, halt);
         List<PostSizing> posts = new ArrayList<>();
         for (int p = 0; p < trials.size(); p++) {
             posts.add(post(p, trials.get(p), choice));
@@ -56,6 +70,7 @@ public final class PadSizer {
         proposals.add(proposal(choice.trial(p), choice.checks(p), step));
         for (Trial trial : trials.front()) {
             if (trial != choice.trial(p)) {
+                halt.check();
                 proposals.add(proposal(trial, choice.checks(p, trial), step));
             }
         }

@@ -1,5 +1,6 @@
 package dev.underprop.engine.sizing;
 
+import dev.underprop.engine.Halt;
 import dev.underprop.engine.assess.Assessment;
 import dev.underprop.engine.assess.Assessor;
 import dev.underprop.engine.assess.SituationResult;
@@ -50,7 +51,17 @@ public final class PlanSizer {
 
     /** Sizes the pads of a plan. */
     public static Outcome size(JobPlan plan, List<Candidate> stock, Objective objective) {
-        Assessment assessment = Assessor.assess(plan);
+        return size(plan, stock, objective, Halt.NEVER);
+    }
+
+    /**
+     * Sizes the pads of a plan as long as the answer is wanted.
+     *
+     * @param halt asked before every case and every pad
+     * @throws dev.underprop.engine.Halted when nobody wants the answer any more
+     */
+    public static Outcome size(JobPlan plan, List<Candidate> stock, Objective objective, Halt halt) {
+        Assessment assessment = Assessor.assess(plan, false, halt);
         for (SituationResult situation : assessment.situations()) {
             if (situation.stability() instanceof SituationResult.Moves moves) {
                 return new Unstable(situation.name(), moves.reason());
@@ -60,18 +71,18 @@ public final class PlanSizer {
         PadChecks.Site site = new PadChecks.Site(
                 plan.ground(), around.excavation(), around.limits().settlement());
         Task task = new Task(loaded(plan, assessment), site, stock, objective);
-        return settled(plan, task);
+        return settled(plan, task, halt);
     }
 
-    private static Outcome settled(JobPlan plan, Task first) {
+    private static Outcome settled(JobPlan plan, Task first, Halt halt) {
         Task task = first;
-        PadSizing sizing = PadSizer.size(task);
+        PadSizing sizing = PadSizer.size(task, halt);
         for (int round = 2; ; round++) {
             JobPlan fitted = fitted(plan, sizing);
-            Assessment assessment = Assessor.assess(fitted);
+            Assessment assessment = Assessor.assess(fitted, false, halt);
             boolean stands = assessment.situations().stream().allMatch(SituationResult::stands);
             Task next = stands ? task.with(worse(task.posts(), loaded(fitted, assessment))) : task;
-            PadSizing again = PadSizer.size(next);
+            PadSizing again = PadSizer.size(next, halt);
             boolean stays = stands && again.same(sizing);
             if (stays || !stands || round >= ROUNDS) {
                 return new Sized(again, fitted(plan, again), assessment, round, stays);

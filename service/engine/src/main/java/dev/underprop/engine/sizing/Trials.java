@@ -1,5 +1,6 @@
 package dev.underprop.engine.sizing;
 
+import dev.underprop.engine.Halt;
 import dev.underprop.engine.pad.PadChecks;
 import dev.underprop.engine.sizing.Trial.Outcome;
 import java.util.ArrayList;
@@ -11,9 +12,10 @@ final class Trials {
     private final List<Trial> all = new ArrayList<>();
     private final List<Trial> passing;
 
-    Trials(Task task, Loaded post, PadChecks judges) {
+    Trials(Task task, Loaded post, PadChecks judges, Halt halt) {
         double nearest = task.nearest(post);
         for (Candidate candidate : task.stock()) {
+            halt.check();
             all.add(Trial.of(candidate, post.on(candidate.pad(), nearest), judges));
         }
         passing = all.stream().filter(t -> t.outcome() == Outcome.PASSES).toList();

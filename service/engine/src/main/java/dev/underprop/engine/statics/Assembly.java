@@ -1,5 +1,6 @@
 package dev.underprop.engine.statics;
 
+import dev.underprop.engine.Halt;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -17,6 +18,7 @@ final class Assembly {
 
     private static final int[] NONE = {};
 
+    private final Halt halt;
     private final Frame frame;
     private final List<CondensedJoist> joists = new ArrayList<>();
     private final CarrierNodes nodes;
@@ -33,6 +35,11 @@ final class Assembly {
     private final ForceChange balance;
 
     Assembly(Frame frame, List<UnitLoad> units) {
+        this(frame, units, Halt.NEVER);
+    }
+
+    Assembly(Frame frame, List<UnitLoad> units, Halt halt) {
+        this.halt = halt;
         this.frame = frame;
         this.motions = new RigidMotions(frame);
         this.contactsOfCarrier = contactsOfCarriers(frame);
@@ -113,6 +120,11 @@ final class Assembly {
             }
         }
         return widest;
+    }
+
+    /** Whether what is worked out here is still wanted. */
+    Halt halt() {
+        return halt;
     }
 
     Frame frame() {

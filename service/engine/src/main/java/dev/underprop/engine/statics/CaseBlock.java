@@ -207,6 +207,7 @@ public final class CaseBlock {
         }
 
         private void look(KnownState state, int[] cases) {
+            assembly.halt().check();
             BitSet flipped = (BitSet) state.closure().closed().clone();
             flipped.xor(near.closed());
             Flips flips = near.flips(flipped);

@@ -1,5 +1,6 @@
 package dev.underprop.engine.statics;
 
+import dev.underprop.engine.Halt;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
@@ -73,7 +74,16 @@ public final class ContactSolver {
      * @param units the loads and changes of gaps that cases combine
      */
     public ContactSolver(Frame frame, List<UnitLoad> units) {
-        this(new Assembly(frame, units));
+        this(frame, units, Halt.NEVER);
+    }
+
+    /**
+     * @param frame the structure
+     * @param units the loads and changes of gaps that cases combine
+     * @param halt asked before every case, every answer to a unit, and in long searches
+     */
+    public ContactSolver(Frame frame, List<UnitLoad> units, Halt halt) {
+        this(new Assembly(frame, units, halt));
     }
 
     private ContactSolver(Assembly assembly) {
@@ -298,6 +308,7 @@ public final class ContactSolver {
     }
 
     Recall recall(Rules rules) {
+        assembly.halt().check();
         if (rules != lastRules) {
             lastRecall = recalls.computeIfAbsent(rules, this::newRecall);
             lastRules = rules;

@@ -101,6 +101,7 @@ final class ContactState {
     }
 
     private ContactState(Assembly assembly, Props props, Closure closure, BitSet loose, double regular) {
+        assembly.halt().check();
         BitSet closed = closure.closed();
         this.props = props;
         this.closure = closure;
@@ -365,6 +366,7 @@ final class ContactState {
 
     /** Answers for a loading. */
     Response respond(Loading loading) {
+        assembly.halt().check();
         double[][] held = new double[joists.length][];
         double[][] gaps = new double[joists.length][];
         double[] moves = loading.onCarriers().clone();

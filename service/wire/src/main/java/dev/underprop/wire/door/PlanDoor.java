@@ -49,14 +49,24 @@ public final class PlanDoor {
 
     /** Forces, reactions, deflections, checks and advisories of a layout. */
     public Answer<LayoutAnalysis> analyse(byte[] text, Format format, AnswerOptions options) {
-        return answer(text, format, options, (writer, plan, tree) -> writer.analysis());
+        return analyse(text, format, options, Watch.NONE);
+    }
+
+    /** The same, watched. */
+    public Answer<LayoutAnalysis> analyse(byte[] text, Format format, AnswerOptions options, Watch watch) {
+        return answer(text, format, options, watch, (writer, plan, tree) -> writer.analysis());
     }
 
     /** All that the plan contains, judged to one verdict. */
     public Answer<PlanCheck> check(byte[] text, Format format, AnswerOptions options) {
-        return answer(text, format, options, (writer, plan, tree) -> {
+        return check(text, format, options, Watch.NONE);
+    }
+
+    /** The same, watched. */
+    public Answer<PlanCheck> check(byte[] text, Format format, AnswerOptions options, Watch watch) {
+        return answer(text, format, options, watch, (writer, plan, tree) -> {
             PlanCheck check = writer.check();
-            plan.sizing().forEach(asked -> check.sizing(pads.answer(asked, tree, options)));
+            plan.sizing().forEach(asked -> check.sizing(pads.answer(asked, tree, options, watch)));
             return check;
         });
     }
@@ -67,11 +77,22 @@ public final class PlanDoor {
 
     /** Pads for posts. */
     public Answer<PadSizing> sizePads(byte[] text, Format format, AnswerOptions options) {
-        return pads.size(text, format, options);
+        return sizePads(text, format, options, Watch.NONE);
+    }
+
+    /** The same, watched. */
+    public Answer<PadSizing> sizePads(byte[] text, Format format, AnswerOptions options, Watch watch) {
+        return pads.size(text, format, options, watch);
     }
 
     /** How the floor of a plan is raised, turn by turn. A plan that asks for no lift is faulty. */
     public Answer<LiftPlan> lift(byte[] text, Format format, AnswerOptions options) {
+        return lift(text, format, options, Watch.NONE);
+    }
+
+    /** The same, watched. */
+    public Answer<LiftPlan> lift(byte[] text, Format format, AnswerOptions options, Watch watch) {
+        watch.begins(Watch.Stage.PARSE);
         Answer<Read> read = read(text, format, options);
         if (!(read instanceof Answer.Judged<Read> judged)) {
             return read.unanswered();
@@ -81,20 +102,25 @@ public final class PlanDoor {
             return faulty(judged.model().tree(), List.of(missing), text, format);
         }
         Question question = judged.model().question();
-        return new Answer.Judged<>(
-                new LiftWriter(question, raised.request(), Lifter.plan(question.plan(), raised.request())).write());
+        watch.begins(Watch.Stage.SOLVE);
+        dev.underprop.engine.lift.LiftPlan lift = Lifter.plan(question.plan(), raised.request(), watch::isOver);
+        watch.begins(Watch.Stage.WRITE);
+        return new Answer.Judged<>(new LiftWriter(question, raised.request(), lift).write());
     }
 
     /** A plan that was read, and what is asked of it. */
     private record Read(Question question, PlanReading.Understood understood, JsonNode tree) {}
 
-    private <T> Answer<T> answer(byte[] text, Format format, AnswerOptions options, Wanted<T> wanted) {
+    private <T> Answer<T> answer(byte[] text, Format format, AnswerOptions options, Watch watch, Wanted<T> wanted) {
+        watch.begins(Watch.Stage.PARSE);
         Answer<Read> read = read(text, format, options);
         if (!(read instanceof Answer.Judged<Read> judged)) {
             return read.unanswered();
         }
         Read plan = judged.model();
-        Assessment assessment = Assessor.assess(plan.understood().plan(), options.working());
+        watch.begins(Watch.Stage.SOLVE);
+        Assessment assessment = Assessor.assess(plan.understood().plan(), options.working(), watch::isOver);
+        watch.begins(Watch.Stage.WRITE);
         return new Answer.Judged<>(
                 wanted.from(new AnswerWriter(plan.question(), assessment), plan.understood(), plan.tree()));
     }

@@ -36,7 +36,8 @@ final class SizingDoor {
         this.reader = new SizingReader(catalogue);
     }
 
-    Answer<PadSizing> size(byte[] text, Format format, AnswerOptions options) {
+    Answer<PadSizing> size(byte[] text, Format format, AnswerOptions options, Watch watch) {
+        watch.begins(Watch.Stage.PARSE);
         TreeReading reading = trees.read(text, format);
         if (reading instanceof TreeReading.Unreadable unreadable) {
             return new Answer.Unreadable<>(unreadable.faults());
@@ -55,12 +56,13 @@ final class SizingDoor {
         if (meaning instanceof SizingReading.Refused refused) {
             return PlanDoor.faulty(tree, refused.faults(), text, format);
         }
-        return new Answer.Judged<>(answer(meaning, tree, options));
+        return new Answer.Judged<>(answer(meaning, tree, options, watch));
     }
 
     /** @param meaning what was understood
      * @param tree of the document that asks, for its digest */
-    PadSizing answer(SizingReading meaning, JsonNode tree, AnswerOptions options) {
+    PadSizing answer(SizingReading meaning, JsonNode tree, AnswerOptions options, Watch watch) {
+        watch.begins(Watch.Stage.SOLVE);
         String digest = PlanDigest.of(tree);
         boolean full = options.detail() == AnswerOptions.Detail.FULL;
         if (meaning instanceof SizingReading.Loads loads) {
@@ -73,7 +75,9 @@ final class SizingDoor {
                     loads.assumptions(),
                     options.units(),
                     full);
-            return new SizingWriter(question).found(PadSizer.size(loads.task()));
+            dev.underprop.engine.sizing.PadSizing found = PadSizer.size(loads.task(), watch::isOver);
+            watch.begins(Watch.Stage.WRITE);
+            return new SizingWriter(question).found(found);
         }
         SizingReading.OfPlan of = (SizingReading.OfPlan) meaning;
         SizingQuestion question = new SizingQuestion(
@@ -85,6 +89,8 @@ final class SizingDoor {
                 of.assumptions(),
                 options.units(),
                 full);
-        return new SizingWriter(question).ofPlan(PlanSizer.size(of.plan(), of.stock(), of.objective()));
+        PlanSizer.Outcome found = PlanSizer.size(of.plan(), of.stock(), of.objective(), watch::isOver);
+        watch.begins(Watch.Stage.WRITE);
+        return new SizingWriter(question).ofPlan(found);
     }
 }

@@ -10,12 +10,14 @@ public final class ProblemPages {
     /** The last part of every problem type, in order of status. */
     public static final List<String> NAMES = List.of(
             "unreadable",
+            "unauthorized",
             "not-found",
             "method-not-allowed",
             "not-acceptable",
             "too-large",
             "unsupported-media-type",
             "faulty",
+            "too-costly",
             "internal-error",
             "unavailable");
 

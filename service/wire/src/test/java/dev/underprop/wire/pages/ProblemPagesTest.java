@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 class ProblemPagesTest {
     @Test
     void everyKindOfProblemHasAPageWithATitle() {
-        assertThat(ProblemPages.NAMES).hasSize(9).allSatisfy(name -> {
+        assertThat(ProblemPages.NAMES).hasSize(11).allSatisfy(name -> {
             assertThat(ProblemPages.page(name).orElseThrow()).matches("(?s)# [A-Z].+\\n\\n.{40,}\\n");
             assertThat(ProblemPages.title(name).orElseThrow()).matches("[A-Z][^\\n.]+");
         });
