@@ -107,7 +107,9 @@ final class ChancePlan {
     private void loads(ArrayNode loads) {
         load(loads, "floor", "area", "psf", 60);
         if (random.nextBoolean()) {
-            load(loads, "wall", "line", "plf", 500).put("along", "x").put("at", inches(between(length / 3, length / 2)));
+            load(loads, "wall", "line", "plf", 500)
+                    .put("along", "x")
+                    .put("at", inches(between(length / 3, length / 2)));
         }
         if (random.nextInt(3) == 0) {
             load(loads, "tub", "point", "lb", 900)
@@ -131,7 +133,8 @@ final class ChancePlan {
     private void shore(ObjectNode shore, int number) {
         double over = rare() ? between(0, 60) : between(1, 10);
         double run = Math.max(14, width + 2 * over);
-        shore.put("name", "S" + number).put("at", inches(rare() ? between(0, length) : length * (1.4 + 1.1 * number) / 4));
+        shore.put("name", "S" + number)
+                .put("at", inches(rare() ? between(0, length) : length * (1.4 + 1.1 * number) / 4));
         member(shore.putObject("beam"))
                 .put("plies", 1 + random.nextInt(4))
                 .put("start", inches(-over))
