@@ -8,6 +8,9 @@ import java.util.Properties;
 
 /** The version that results name, written by the build. */
 public final class Version {
+    /** Read once: it is in every answer, and a file in a jar is slow to open. */
+    private static final String NUMBER = read("version");
+
     private Version() {}
 
     /** Returns name and version, such as {@code underprop 1.2.3}. */
@@ -17,15 +20,15 @@ public final class Version {
 
     /** Returns the version alone, such as {@code 1.2.3}. */
     public static String number() {
-        return property("version");
+        return NUMBER;
     }
 
     /** Returns the commit that was built, {@code unknown} where the build was not told. */
     public static String commit() {
-        return property("commit");
+        return read("commit");
     }
 
-    private static String property(String name) {
+    private static String read(String name) {
         Properties properties = new Properties();
         try (InputStream in = Version.class.getResourceAsStream("version.properties")) {
             if (in == null) {

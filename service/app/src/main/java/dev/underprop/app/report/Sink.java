@@ -43,11 +43,23 @@ final class Sink implements AutoCloseable {
         if (Files.isDirectory(place)) {
             throw failed(new IOException(file + " is a folder"));
         }
+        if (Files.exists(place) && !Files.isRegularFile(place)) {
+            return toDevice(place);
+        }
         Path part = place.resolveSibling(
                 place.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {
             return new Sink(
                     Files.newOutputStream(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), part, place);
+        } catch (IOException e) {
+            throw failed(e);
+        }
+    }
+
+    /** A pipe or a device is written to as it is: to put a file in its place would take it away from everybody else. */
+    private static Sink toDevice(Path device) {
+        try {
+            return new Sink(Files.newOutputStream(device, StandardOpenOption.WRITE), Path.of(""), Path.of(""));
         } catch (IOException e) {
             throw failed(e);
         }
@@ -104,10 +116,18 @@ final class Sink implements AutoCloseable {
             return;
         }
         try {
-            out.close();
+            abandon();
             Files.deleteIfExists(part);
         } catch (IOException e) {
             throw failed(e);
+        }
+    }
+
+    private void abandon() {
+        try {
+            out.close();
+        } catch (IOException e) {
+            // On a full disk the last bytes cannot be written either; they are not wanted any more.
         }
     }
 

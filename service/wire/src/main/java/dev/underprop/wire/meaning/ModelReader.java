@@ -14,6 +14,7 @@ import jakarta.validation.ValidatorFactory;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.CompletableFuture;
 import org.hibernate.validator.HibernateValidator;
 
 /**
@@ -23,7 +24,8 @@ import org.hibernate.validator.HibernateValidator;
 public final class ModelReader {
 
     private final ObjectMapper mapper = JsonMapper.builder().build();
-    private final Validator validator = validator();
+    /** Begun at once and on another thread: nothing else that is made at the start takes as long. */
+    private final CompletableFuture<Validator> validator = CompletableFuture.supplyAsync(ModelReader::validator);
 
     private static Validator validator() {
         // The factory lives as long as the validator: closing it would end the validator.
@@ -78,7 +80,7 @@ public final class ModelReader {
 
     /** The limits that a model breaks, sorted by pointer and code; empty when there are none. */
     public List<Fault> faults(Object model) {
-        return validator.validate(model).stream()
+        return validator.join().validate(model).stream()
                 .map(violation -> Violations.fault((ConstraintViolation<?>) violation))
                 .sorted(Comparator.comparing(Fault::pointer).thenComparing(Fault::code))
                 .toList();
