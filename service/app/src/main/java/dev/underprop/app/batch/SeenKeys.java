@@ -1,6 +1,6 @@
 package dev.underprop.app.batch;
 
-import dev.underprop.app.source.EntryName;
+import dev.underprop.wire.record.EntryName;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;

@@ -3,9 +3,9 @@ package dev.underprop.app.earlier;
 import dev.underprop.api.model.PlanChange;
 import dev.underprop.api.model.PlanCheckBrief;
 import dev.underprop.api.model.PlanCheckRecord;
-import dev.underprop.app.report.Outcome;
-import dev.underprop.app.report.Records;
 import dev.underprop.wire.door.Documents;
+import dev.underprop.wire.record.Outcome;
+import dev.underprop.wire.record.PlanRecords;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -66,7 +66,7 @@ final class EarlierResults {
     private static Answer answer(PlanCheckRecord record, Map<Maker, Maker> makers) {
         PlanCheckBrief brief = record.getBrief();
         if (brief == null) {
-            brief = record.getResult() == null ? null : Records.brief(record.getResult());
+            brief = record.getResult() == null ? null : PlanRecords.brief(record.getResult());
         }
         if (brief == null && record.getProblem() == null) {
             throw new IllegalArgumentException("a record without answer and problem: " + record.getId());
@@ -93,7 +93,7 @@ final class EarlierResults {
             return Optional.of(new PlanChange().what("new").because(List.of()));
         }
         Answer now = outcome instanceof Outcome.Judged judged
-                ? answer(Records.brief(judged.result()), new LinkedHashMap<>())
+                ? answer(PlanRecords.brief(judged.result()), new LinkedHashMap<>())
                 : REFUSED;
         if (before.verdict().equals(now.verdict()) && before.checks().equals(now.checks())) {
             return Optional.empty();

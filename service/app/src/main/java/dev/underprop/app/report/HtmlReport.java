@@ -1,6 +1,7 @@
 package dev.underprop.app.report;
 
 import dev.underprop.api.model.PlanVerdict;
+import dev.underprop.wire.record.Outcome;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

@@ -4,6 +4,7 @@ import dev.underprop.api.model.CheckResult;
 import dev.underprop.api.model.PlanCheck;
 import dev.underprop.api.model.PlanVerdict;
 import dev.underprop.api.model.ProblemError;
+import dev.underprop.wire.record.Outcome;
 
 /**
  * JUnit's XML: a suite a plan, a case a check. What fails, and in an incomplete plan what was not made, is a failure; a plan that was

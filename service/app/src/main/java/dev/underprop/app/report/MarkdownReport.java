@@ -1,6 +1,7 @@
 package dev.underprop.app.report;
 
 import dev.underprop.api.model.PlanVerdict;
+import dev.underprop.wire.record.Outcome;
 import java.util.Map;
 
 /** A summary in Markdown: verdicts, checks that ask for something, the worst plans, plans that were not judged. */
