@@ -38,7 +38,7 @@ class ArchiveIT {
     }
 
     @ParameterizedTest
-    @CsvSource({"1000, brief, us", "4099, compact, us", "30000, full, si", "100000000, brief, us"})
+    @CsvSource({"2500, brief, us", "4099, compact, us", "30000, full, si", "100000000, brief, us"})
     void recordsAreThoseOfOneMachine(long piece, String detail, String units) throws IOException, InterruptedException {
         String archive = folder.resolve("archive").toString();
         Path alone = folder.resolve("alone-" + piece);
@@ -50,7 +50,7 @@ class ArchiveIT {
                 .check();
 
         assertThat(LocalSpark.records(out)).isEqualTo(Files.readAllBytes(alone));
-        assertThat(LocalSpark.parts(out)).hasSizeGreaterThanOrEqualTo(piece == 1000 ? 200 : 2);
+        assertThat(LocalSpark.parts(out)).hasSizeGreaterThanOrEqualTo(piece == 2500 ? 80 : 2);
         assertThat(out).isDirectoryContaining("glob:**_SUCCESS").isDirectoryNotContaining("glob:**_part-*");
         String records = Files.readString(alone);
         assertThat(records).contains("id-repeated", "archive-broken", "encoding-not-utf8", "lines-empty", "too-large");
