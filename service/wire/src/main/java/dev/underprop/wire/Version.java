@@ -8,6 +8,8 @@ import java.util.Properties;
 
 /** The version that results name, written by the build. */
 public final class Version {
+    private static final String NUMBER = read();
+
     private Version() {}
 
     /** Returns name and version, such as {@code underprop 1.2.3}. */
@@ -17,6 +19,10 @@ public final class Version {
 
     /** Returns the version alone, such as {@code 1.2.3}. */
     public static String number() {
+        return NUMBER;
+    }
+
+    private static String read() {
         Properties properties = new Properties();
         try (InputStream in = Version.class.getResourceAsStream("version.properties")) {
             if (in == null) {

@@ -4,14 +4,11 @@ import dev.underprop.api.model.CheckResult;
 import dev.underprop.api.model.CheckVerdict;
 import dev.underprop.api.model.PlanFinding;
 import dev.underprop.wire.quantity.ValueWriter;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /** The checks of an answer that ask for something to be done. */
 public final class Findings {
-    private static final Comparator<CheckResult> BY_SEVERITY = Comparator.comparingDouble(Findings::severity);
-
     private Findings() {}
 
     /** True when a check fails or was not made. */
@@ -42,9 +39,18 @@ public final class Findings {
 
     /** The check that is nearest to its limit, or furthest beyond; nothing when none was made. */
     public static Optional<CheckResult> worst(List<CheckResult> checks) {
-        return checks.stream()
-                .filter(check -> fails(check) || check.getVerdict() == CheckVerdict.PASS)
-                .reduce((one, other) -> BY_SEVERITY.compare(other, one) > 0 ? other : one);
+        Optional<CheckResult> worst = Optional.empty();
+        double most = Double.NEGATIVE_INFINITY;
+        for (CheckResult check : checks) {
+            if (fails(check) || check.getVerdict() == CheckVerdict.PASS) {
+                double severity = severity(check);
+                if (worst.isEmpty() || Double.compare(severity, most) > 0) {
+                    worst = Optional.of(check);
+                    most = severity;
+                }
+            }
+        }
+        return worst;
     }
 
     /** How far beyond its limit a check is; one without capacity is beyond all others. */
@@ -58,6 +64,6 @@ public final class Findings {
 
     /** The number as reports write it, so that what is read back from one is the same in everything that follows. */
     public static double written(double value) {
-        return Double.parseDouble(ValueWriter.nine(value));
+        return ValueWriter.written(value);
     }
 }

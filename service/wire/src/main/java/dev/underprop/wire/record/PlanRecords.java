@@ -68,18 +68,19 @@ public final class PlanRecords {
 
     /** SHA-256 over everything that is measured in the checks; words do not count. */
     private static String digest(List<CheckResult> checks) {
-        StringBuilder all = new StringBuilder();
+        StringBuilder all = new StringBuilder(96 * checks.size());
         for (CheckResult check : checks) {
-            all.append(check.getCheck())
-                    .append('\t')
-                    .append(check.getPlace())
-                    .append('\t')
-                    .append(check.getVerdict());
-            all.append('\t').append(number(check.getDemand())).append('\t').append(number(check.getCapacity()));
+            all.append(check.getCheck()).append('\t').append(check.getPlace()).append('\t');
+            all.append(check.getVerdict().getValue()).append('\t');
+            number(check.getDemand(), all);
+            all.append('\t');
+            number(check.getCapacity(), all);
+            all.append('\t');
             Double ratio = check.getRatio();
-            all.append('\t')
-                    .append(ratio == null ? "" : ValueWriter.nine(ratio))
-                    .append('\n');
+            if (ratio != null) {
+                ValueWriter.nine(ratio, all);
+            }
+            all.append('\n');
         }
         try {
             byte[] sha =
@@ -90,7 +91,10 @@ public final class PlanRecords {
         }
     }
 
-    private static String number(@Nullable Quantity quantity) {
-        return quantity == null ? "" : ValueWriter.nine(quantity.getValue()) + " " + quantity.getUnit();
+    private static void number(@Nullable Quantity quantity, StringBuilder out) {
+        if (quantity != null) {
+            ValueWriter.nine(quantity.getValue(), out);
+            out.append(' ').append(quantity.getUnit());
+        }
     }
 }
