@@ -12,13 +12,23 @@ import dev.underprop.wire.record.Outcome;
  */
 final class JunitReport implements Report {
     private static final String HEAD =
-            "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<testsuites name=\"underprop check\">\n";
+            "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<testsuites name=\"underprop check\"";
+
+    /** Room on the first line for totals of any size, which are known at the end only. */
+    private static final int ROOM = totals(Long.MAX_VALUE, Long.MAX_VALUE, Long.MAX_VALUE, Long.MAX_VALUE)
+            .length();
 
     private final Sink sink;
+    private final long[] sums = new long[4];
 
     JunitReport(Sink sink) {
         this.sink = sink;
-        sink.write(HEAD);
+        sink.write(HEAD + (sink.inFile() ? " ".repeat(ROOM) : "") + ">\n");
+    }
+
+    private static String totals(long tests, long failures, long errors, long skipped) {
+        return " tests=\"" + tests + "\" failures=\"" + failures + "\" errors=\"" + errors + "\" skipped=\"" + skipped
+                + "\"";
     }
 
     @Override
@@ -34,12 +44,21 @@ final class JunitReport implements Report {
             suite.error(refused);
         }
         String text = suite.text();
-        return () -> sink.write(text);
+        return () -> {
+            sums[0] += suite.tests;
+            sums[1] += suite.failures;
+            sums[2] += suite.errors;
+            sums[3] += suite.skipped;
+            sink.write(text);
+        };
     }
 
     @Override
     public void complete(End end) {
         sink.write("</testsuites>\n");
+        if (sink.inFile()) {
+            sink.overwrite(HEAD.length(), totals(sums[0], sums[1], sums[2], sums[3]));
+        }
         if (end.complete()) {
             sink.complete();
         }
