@@ -73,9 +73,12 @@ record JobSettings(List<String> paths, String out, String detail, String units, 
 
     /** How answers are written. */
     AnswerOptions answers() {
-        return new AnswerOptions(
-                units.equals("si") ? UnitSystem.SI : UnitSystem.US,
-                detail.equals("full") ? Detail.FULL : Detail.COMPACT);
+        Detail asked = switch (detail) {
+            case "brief" -> Detail.BRIEF;
+            case "full" -> Detail.FULL;
+            default -> Detail.COMPACT;
+        };
+        return new AnswerOptions(units.equals("si") ? UnitSystem.SI : UnitSystem.US, asked);
     }
 
     /** How much records tell. */

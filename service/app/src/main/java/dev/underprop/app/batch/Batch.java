@@ -49,7 +49,7 @@ public final class Batch {
         this.earlier = Earlier.read(settings.baseline(), settings.against());
         PlanDoor door = new PlanDoor();
         this.work = new Work(
-                new PlanJudge(door, settings.options(), settings.wantsLines()),
+                new PlanJudge(door, settings.answers(), settings.wantsLines()),
                 settings.journal().isEmpty()
                         ? Optional.empty()
                         : Optional.of(Journal.open(settings.journal(), settings.maker(door.catalogueDigest()))));

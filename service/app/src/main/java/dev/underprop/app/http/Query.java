@@ -88,7 +88,7 @@ final class Query {
         Optional<Detail> detail = query.choice("detail", "detail", details, Optional.empty());
         query.check();
         return new RecordOptions(
-                new AnswerOptions(units, detail.orElse(Detail.COMPACT)),
+                new AnswerOptions(units, detail.orElse(Detail.BRIEF)),
                 detail.isPresent() ? Extent.WHOLE : Extent.BRIEF);
     }
 

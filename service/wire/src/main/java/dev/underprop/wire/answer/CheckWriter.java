@@ -49,6 +49,25 @@ final class CheckWriter {
         return results.stream().map(this::check).toList();
     }
 
+    /** The worst place of each check, in table order, without words. */
+    List<dev.underprop.api.model.CheckResult> numbers(Assessment assessment) {
+        List<dev.underprop.api.model.CheckResult> models = new ArrayList<>();
+        for (CheckResult result : worstOfEach(assessment.checks())) {
+            dev.underprop.api.model.CheckResult model = named(result);
+            setNumbers(model, result);
+            models.add(model);
+        }
+        return models;
+    }
+
+    private static dev.underprop.api.model.CheckResult named(CheckResult result) {
+        return new dev.underprop.api.model.CheckResult()
+                .check(result.id().id())
+                .title(result.id().title())
+                .verdict(CheckVerdict.fromValue(result.verdict().name()))
+                .place(result.place());
+    }
+
     private static List<CheckResult> worstOfEach(List<CheckResult> all) {
         Map<CheckId, CheckResult> worst = new LinkedHashMap<>();
         for (CheckResult result : all) {
@@ -59,13 +78,8 @@ final class CheckWriter {
     }
 
     dev.underprop.api.model.CheckResult check(CheckResult result) {
-        dev.underprop.api.model.CheckResult model = new dev.underprop.api.model.CheckResult()
-                .check(result.id().id())
-                .title(result.id().title())
-                .verdict(CheckVerdict.fromValue(result.verdict().name()))
-                .place(result.place())
-                .citation(citation(result.citation()))
-                .message(wording.message(result));
+        dev.underprop.api.model.CheckResult model =
+                named(result).citation(citation(result.citation())).message(wording.message(result));
         setNumbers(model, result);
         if (told) {
             model.working(working.working(model, result));

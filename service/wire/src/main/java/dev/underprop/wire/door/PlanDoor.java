@@ -52,8 +52,11 @@ public final class PlanDoor {
         return answer(text, format, options, (writer, plan, tree) -> writer.analysis());
     }
 
-    /** All that the plan contains, judged to one verdict. */
+    /** All that the plan contains, judged to one verdict; a brief answer lacks whatever it says in words, and pads. */
     public Answer<PlanCheck> check(byte[] text, Format format, AnswerOptions options) {
+        if (options.detail() == AnswerOptions.Detail.BRIEF) {
+            return answer(text, format, options, (writer, plan, tree) -> writer.brief());
+        }
         return answer(text, format, options, (writer, plan, tree) -> {
             PlanCheck check = writer.check();
             plan.sizing().forEach(asked -> check.sizing(pads.answer(asked, tree, options)));
