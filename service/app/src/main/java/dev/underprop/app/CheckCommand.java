@@ -3,7 +3,6 @@ package dev.underprop.app;
 import dev.underprop.app.batch.Batch;
 import dev.underprop.app.batch.BatchSettings;
 import dev.underprop.app.batch.FailOn;
-import dev.underprop.app.report.Records;
 import dev.underprop.app.report.ReportChoice;
 import dev.underprop.app.report.ReportOptions;
 import dev.underprop.app.report.TextReport;
@@ -11,6 +10,7 @@ import dev.underprop.app.source.Selection;
 import dev.underprop.app.source.StandardInput;
 import dev.underprop.wire.door.AnswerOptions;
 import dev.underprop.wire.quantity.UnitSystem;
+import dev.underprop.wire.record.Extent;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -27,7 +27,7 @@ import picocli.CommandLine.Spec;
         sortOptions = false,
         footer = {
             "",
-            "Plans end in .yaml, .yml or .json; many plans in .ndjson, .jsonl (one a line), .zip, .tar, .tar.gz or .tgz.",
+            "Plans end in .yaml, .yml or .json; many plans in .ndjson, .jsonl (one a line; also .gz), .zip, .tar, .tar.gz or .tgz.",
             "Exit status: 0 all adequate; 1 some plan is not; 2 the job could not be done, which wins over 1."
         },
         mixinStandardHelpOptions = true)
@@ -105,7 +105,7 @@ final class CheckCommand implements Callable<Integer> {
             names = "--stdin-as",
             defaultValue = "auto",
             paramLabel = "KIND",
-            description = "What the standard input holds: auto, yaml, json, ndjson, zip, tar or tar.gz.")
+            description = "What the standard input holds: auto, yaml, json, ndjson, ndjson.gz, zip, tar or tar.gz.")
     private String standardInput = "auto";
 
     @Option(
@@ -188,7 +188,7 @@ final class CheckCommand implements Callable<Integer> {
                     new AnswerOptions(units, detail.answer(), working),
                     choices,
                     new ReportOptions(
-                            detail == Choices.RecordDetail.BRIEF ? Records.Extent.BRIEF : Records.Extent.WHOLE,
+                            detail == Choices.RecordDetail.BRIEF ? Extent.BRIEF : Extent.WHOLE,
                             level.isEmpty() ? usual : level.get(level.size() - 1),
                             most),
                     selection,

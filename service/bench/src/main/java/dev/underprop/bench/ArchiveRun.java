@@ -1,8 +1,6 @@
 package dev.underprop.bench;
 
-import java.io.BufferedWriter;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -50,12 +48,7 @@ public final class ArchiveRun {
 
     private static Path lines(Path folder, int plans) throws IOException {
         Path file = folder.resolve("plans-" + plans + ".ndjson");
-        try (BufferedWriter out = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
-            for (int i = 0; i < plans; i++) {
-                out.write(ArchivePlans.json(i));
-                out.write('\n');
-            }
-        }
+        ArchiveFile.write(file, plans);
         return file;
     }
 

@@ -3,15 +3,16 @@ package dev.underprop.app.batch;
 import dev.underprop.app.earlier.Earlier;
 import dev.underprop.app.report.End;
 import dev.underprop.app.report.Judgement;
-import dev.underprop.app.report.Outcome;
 import dev.underprop.app.report.Report;
 import dev.underprop.app.report.ReportChoice;
 import dev.underprop.app.report.Tally;
 import dev.underprop.app.report.TextReport;
-import dev.underprop.app.source.EntryName;
 import dev.underprop.app.source.Sources;
 import dev.underprop.app.source.StandardInput;
 import dev.underprop.wire.door.PlanDoor;
+import dev.underprop.wire.record.EntryName;
+import dev.underprop.wire.record.Outcome;
+import dev.underprop.wire.record.Outcomes;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -48,7 +49,7 @@ public final class Batch {
         this.earlier = Earlier.read(settings.baseline(), settings.against());
         PlanDoor door = new PlanDoor();
         this.work = new Work(
-                new PlanJudge(door, settings.options(), settings.wantsLines()),
+                new PlanJudge(door, settings.answers(), settings.wantsLines()),
                 settings.journal().isEmpty()
                         ? Optional.empty()
                         : Optional.of(Journal.open(settings.journal(), settings.maker(door.catalogueDigest()))));
@@ -147,7 +148,8 @@ public final class Batch {
     private void take(Ready ready) {
         Outcome outcome = ready.judgement().outcome();
         Optional<EntryName> before = keys.add(outcome.key(), outcome.name());
-        Ready unique = before.map(first -> ready(Judgement.of(PlanJudge.repeated(outcome, first.key())), ready.frame()))
+        Ready unique = before.map(first ->
+                        ready(Judgement.of(Outcomes.repeated(outcome.key(), outcome.name(), first)), ready.frame()))
                 .orElse(ready);
         earlier.met(unique.judgement().outcome());
         tally.add(unique.judgement());

@@ -2,9 +2,11 @@ package dev.underprop.app.batch;
 
 import dev.underprop.app.report.ReportChoice;
 import dev.underprop.app.report.ReportOptions;
+import dev.underprop.app.report.TextReport;
 import dev.underprop.app.source.Selection;
 import dev.underprop.wire.Version;
 import dev.underprop.wire.door.AnswerOptions;
+import dev.underprop.wire.record.Extent;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -38,6 +40,18 @@ public record BatchSettings(
 
     public BatchSettings {
         reports = List.copyOf(reports);
+    }
+
+    /**
+     * How answers are written so that every report of this run has what it tells. A journal keeps whole answers, for whatever reports
+     * the run that goes on may have.
+     */
+    AnswerOptions answers() {
+        boolean brief = reporting.extent() == Extent.BRIEF
+                && reporting.text() == TextReport.Level.SUM
+                && journal.isEmpty()
+                && reports.stream().allMatch(ReportChoice::brief);
+        return brief ? new AnswerOptions(options.units(), AnswerOptions.Detail.BRIEF) : options;
     }
 
     /**

@@ -3,7 +3,7 @@ package dev.underprop.app.batch;
 import dev.underprop.api.model.CheckVerdict;
 import dev.underprop.api.model.PlanVerdict;
 import dev.underprop.app.report.Judgement;
-import dev.underprop.app.report.Outcome;
+import dev.underprop.wire.record.Outcome;
 import java.util.List;
 
 /** The mildest verdict for which a run fails. */

@@ -1,7 +1,7 @@
 package dev.underprop.app.batch;
 
-import dev.underprop.app.source.Entry;
-import dev.underprop.app.source.EntryName;
+import dev.underprop.wire.record.Entry;
+import dev.underprop.wire.record.EntryName;
 import java.io.DataInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

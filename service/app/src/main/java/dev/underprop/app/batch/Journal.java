@@ -1,6 +1,6 @@
 package dev.underprop.app.batch;
 
-import dev.underprop.app.source.Entry;
+import dev.underprop.wire.record.Entry;
 import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
 import java.io.ByteArrayOutputStream;

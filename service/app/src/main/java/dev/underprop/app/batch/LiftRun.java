@@ -3,15 +3,15 @@ package dev.underprop.app.batch;
 import dev.underprop.api.model.LiftOutcome;
 import dev.underprop.api.model.LiftPlan;
 import dev.underprop.app.report.LiftReport;
-import dev.underprop.app.report.Outcome;
-import dev.underprop.app.report.ProblemKind;
-import dev.underprop.app.source.Entry;
 import dev.underprop.app.source.OneFile;
 import dev.underprop.wire.door.Answer;
 import dev.underprop.wire.door.AnswerOptions;
 import dev.underprop.wire.door.PlanDoor;
 import dev.underprop.wire.fault.Fault;
 import dev.underprop.wire.quantity.UnitSystem;
+import dev.underprop.wire.record.Entry;
+import dev.underprop.wire.record.Outcome;
+import dev.underprop.wire.record.ProblemForm;
 import java.util.List;
 
 /** Plans one lift from a file. */
@@ -37,7 +37,7 @@ public final class LiftRun {
         Entry entry = OneFile.read(path);
         return entry instanceof Entry.Text text
                 ? answer(text)
-                : refused(entry, ProblemKind.UNREADABLE, List.of(((Entry.Wrong) entry).fault()));
+                : refused(entry, ProblemForm.UNREADABLE, List.of(((Entry.Wrong) entry).fault()));
     }
 
     private int answer(Entry.Text text) {
@@ -47,13 +47,13 @@ public final class LiftRun {
             return judged.model().getOutcome() == LiftOutcome.PLANNED ? Batch.ADEQUATE : Batch.NOT_ADEQUATE;
         }
         if (answer instanceof Answer.Faulty<LiftPlan> faulty) {
-            return refused(text, ProblemKind.FAULTY, faulty.faults());
+            return refused(text, ProblemForm.FAULTY, faulty.faults());
         }
-        return refused(text, ProblemKind.UNREADABLE, ((Answer.Unreadable<LiftPlan>) answer).faults());
+        return refused(text, ProblemForm.UNREADABLE, ((Answer.Unreadable<LiftPlan>) answer).faults());
     }
 
-    private int refused(Entry entry, ProblemKind kind, List<Fault> faults) {
-        String subject = kind == ProblemKind.FAULTY ? "plan" : "file";
+    private int refused(Entry entry, ProblemForm kind, List<Fault> faults) {
+        String subject = kind == ProblemForm.FAULTY ? "plan" : "file";
         report.refused((Outcome.Refused) Outcome.refused(entry.name(), "", kind, subject, faults));
         return Batch.NOT_DONE;
     }

@@ -4,10 +4,11 @@ import dev.underprop.api.model.PlanCheck;
 import dev.underprop.api.model.PlanCheckRecord;
 import dev.underprop.api.model.Problem;
 import dev.underprop.app.report.Judgement;
-import dev.underprop.app.report.Outcome;
 import dev.underprop.app.report.Records;
-import dev.underprop.app.source.Entry;
 import dev.underprop.wire.door.Documents;
+import dev.underprop.wire.record.Entry;
+import dev.underprop.wire.record.Extent;
+import dev.underprop.wire.record.Outcome;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -25,7 +26,7 @@ final class Packing {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 13);
         Deflater deflater = new Deflater(Deflater.BEST_SPEED);
         try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, deflater)) {
-            out.write(Documents.json(Records.of(Judgement.of(outcome), Records.Extent.WHOLE), false));
+            out.write(Documents.json(Records.of(Judgement.of(outcome), Extent.WHOLE), false));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } finally {

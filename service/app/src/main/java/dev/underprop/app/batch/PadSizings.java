@@ -2,15 +2,15 @@ package dev.underprop.app.batch;
 
 import dev.underprop.api.model.PadSizing;
 import dev.underprop.api.model.SizingState;
-import dev.underprop.app.report.Outcome;
-import dev.underprop.app.report.ProblemKind;
 import dev.underprop.app.report.SizingReport;
-import dev.underprop.app.source.Entry;
 import dev.underprop.app.source.OneFile;
 import dev.underprop.wire.door.Answer;
 import dev.underprop.wire.door.AnswerOptions;
 import dev.underprop.wire.door.PlanDoor;
 import dev.underprop.wire.fault.Fault;
+import dev.underprop.wire.record.Entry;
+import dev.underprop.wire.record.Outcome;
+import dev.underprop.wire.record.ProblemForm;
 import java.io.UncheckedIOException;
 import java.util.List;
 
@@ -37,7 +37,7 @@ public final class PadSizings {
             Entry entry = OneFile.read(file);
             return entry instanceof Entry.Text text
                     ? answer(text)
-                    : refused(entry, ProblemKind.UNREADABLE, List.of(((Entry.Wrong) entry).fault()));
+                    : refused(entry, ProblemForm.UNREADABLE, List.of(((Entry.Wrong) entry).fault()));
         } catch (UncheckedIOException e) {
             System.err.println("underprop pads: " + e.getMessage());
             return Batch.NOT_DONE;
@@ -51,13 +51,13 @@ public final class PadSizings {
             return judged.model().getState() == SizingState.ADEQUATE ? Batch.ADEQUATE : Batch.NOT_ADEQUATE;
         }
         if (answer instanceof Answer.Faulty<PadSizing> faulty) {
-            return refused(text, ProblemKind.FAULTY, faulty.faults());
+            return refused(text, ProblemForm.FAULTY, faulty.faults());
         }
-        return refused(text, ProblemKind.UNREADABLE, ((Answer.Unreadable<PadSizing>) answer).faults());
+        return refused(text, ProblemForm.UNREADABLE, ((Answer.Unreadable<PadSizing>) answer).faults());
     }
 
-    private int refused(Entry entry, ProblemKind kind, List<Fault> faults) {
-        String subject = kind == ProblemKind.FAULTY ? "request" : "file";
+    private int refused(Entry entry, ProblemForm kind, List<Fault> faults) {
+        String subject = kind == ProblemForm.FAULTY ? "request" : "file";
         SizingReport.to(report).refused((Outcome.Refused) Outcome.refused(entry.name(), "", kind, subject, faults));
         return Batch.NOT_DONE;
     }

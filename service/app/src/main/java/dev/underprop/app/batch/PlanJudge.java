@@ -2,17 +2,14 @@ package dev.underprop.app.batch;
 
 import dev.underprop.api.model.CheckResult;
 import dev.underprop.api.model.PlanCheck;
-import dev.underprop.app.report.Findings;
-import dev.underprop.app.report.Outcome;
-import dev.underprop.app.report.ProblemKind;
-import dev.underprop.app.source.Entry;
-import dev.underprop.app.source.EntryName;
-import dev.underprop.wire.door.Answer;
 import dev.underprop.wire.door.AnswerOptions;
 import dev.underprop.wire.door.PlanDoor;
 import dev.underprop.wire.door.Watch;
-import dev.underprop.wire.fault.Fault;
 import dev.underprop.wire.place.Whereabouts;
+import dev.underprop.wire.record.Entry;
+import dev.underprop.wire.record.Findings;
+import dev.underprop.wire.record.Outcome;
+import dev.underprop.wire.record.Outcomes;
 import dev.underprop.wire.tree.Place;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -22,8 +19,7 @@ import java.util.Map;
 
 /** Has one entry judged; whatever happens there is an outcome. Safe for any number of threads. */
 public final class PlanJudge {
-    private final PlanDoor door;
-    private final AnswerOptions options;
+    private final Outcomes outcomes;
     private final boolean lines;
 
     /**
@@ -34,8 +30,7 @@ public final class PlanJudge {
      * @param lines whether to look up where in the text the places of findings stand
      */
     public PlanJudge(PlanDoor door, AnswerOptions options, boolean lines) {
-        this.door = door;
-        this.options = options;
+        this.outcomes = new Outcomes(door, options);
         this.lines = lines;
     }
 
@@ -47,20 +42,11 @@ public final class PlanJudge {
     /** What becomes of an entry. A defect of ours is an outcome too, with an id under which it is reported. */
     Outcome judge(Entry entry) {
         try {
-            return entry instanceof Entry.Text text ? judge(text) : wrong((Entry.Wrong) entry);
+            return entry instanceof Entry.Text text ? judge(text) : outcomes.of(entry);
         } catch (RuntimeException | StackOverflowError e) {
             PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-            return new Outcome.Refused(
-                    entry.name(),
-                    "",
-                    ProblemKind.INTERNAL_ERROR
-                            .problem("Nothing can be said about the plan. Please report the id of this problem.")
-                            .instance(Batch.reportDefect(e, err)));
+            return Outcomes.failed(entry.name(), Batch.reportDefect(e, err));
         }
-    }
-
-    private static Outcome wrong(Entry.Wrong wrong) {
-        return Outcome.refused(wrong.name(), "", ProblemKind.UNREADABLE, "file", List.of(wrong.fault()));
     }
 
     /** What becomes of the text of a plan. */
@@ -70,19 +56,10 @@ public final class PlanJudge {
 
     /** The same, watched. */
     public Outcome judge(Entry.Text text, Watch watch) {
-        EntryName name = text.name();
-        Answer<PlanCheck> answer = door.check(text.bytes(), text.format(), options, watch);
-        if (answer instanceof Answer.Judged<PlanCheck> judged) {
-            return new Outcome.Judged(name, judged.model(), lines ? lines(text, judged.model()) : Map.of());
-        }
-        if (answer instanceof Answer.Faulty<PlanCheck> faulty) {
-            return Outcome.refused(name, faulty.id(), ProblemKind.FAULTY, "plan", faulty.faults());
-        }
-        if (answer instanceof Answer.Unreadable<PlanCheck> unreadable) {
-            return Outcome.refused(
-                    name, "", ProblemKind.UNREADABLE, name.line() > 0 ? "line" : "file", unreadable.faults());
-        }
-        throw new IllegalStateException("Unknown kind of answer");
+        Outcome outcome = outcomes.of(text, watch);
+        return lines && outcome instanceof Outcome.Judged judged
+                ? new Outcome.Judged(judged.name(), judged.result(), lines(text, judged.result()))
+                : outcome;
     }
 
     /** Where the places of findings stand; a plan that is a line of a file stands on that line whatever the place. */
@@ -99,16 +76,5 @@ public final class PlanJudge {
         Map<String, Place> shifted = new LinkedHashMap<>();
         found.forEach((word, place) -> shifted.put(word, new Place(text.name().line(), place.column())));
         return shifted;
-    }
-
-    /** The fault of a plan whose key was given before. */
-    static Outcome repeated(Outcome outcome, String first) {
-        Fault fault = Fault.of(
-                        "id-repeated",
-                        "The same id stands in this run before, so that their results could not be told apart.",
-                        "Give each plan an id of its own. It stood before in: " + first + ".")
-                .withPointer("/id")
-                .withGot(outcome.key());
-        return Outcome.refused(outcome.name(), "", ProblemKind.FAULTY, "plan", List.of(fault));
     }
 }

@@ -1,7 +1,7 @@
 package dev.underprop.app.batch;
 
-import dev.underprop.app.report.Outcome;
-import dev.underprop.app.source.Entry;
+import dev.underprop.wire.record.Entry;
+import dev.underprop.wire.record.Outcome;
 import java.util.Iterator;
 import java.util.Optional;
 

@@ -1,7 +1,7 @@
 package dev.underprop.app.earlier;
 
 import dev.underprop.app.report.Judgement;
-import dev.underprop.app.report.Outcome;
+import dev.underprop.wire.record.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

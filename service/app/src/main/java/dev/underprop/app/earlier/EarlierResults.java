@@ -3,98 +3,130 @@ package dev.underprop.app.earlier;
 import dev.underprop.api.model.PlanChange;
 import dev.underprop.api.model.PlanCheckBrief;
 import dev.underprop.api.model.PlanCheckRecord;
-import dev.underprop.app.report.Outcome;
-import dev.underprop.app.report.Records;
+import dev.underprop.app.earlier.Digests.Digest;
 import dev.underprop.wire.door.Documents;
+import dev.underprop.wire.record.Outcome;
+import dev.underprop.wire.record.PlanRecords;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Consumer;
 
-/** Results of an earlier run, by the key of the plan: enough of each to tell what has changed and because of what. */
+/**
+ * Results of an earlier run, by the key of the plan: enough of each to tell what has changed and because of what. A plan is held in
+ * some 70 bytes; names are looked up in the file again, and only where plans are missing.
+ */
 final class EarlierResults {
-    private static final int MOST_LISTED = 50;
     private static final String NOT_JUDGED = "not judged";
+    private static final int WIDTH = 4 * Long.BYTES + 2 * Integer.BYTES;
 
     /** What made an answer besides the plan; shared by all plans of a run. */
     private record Maker(String engine, List<String> editions, String catalogue) {}
 
-    /** An answer; texts are empty when the plan was not judged. */
-    private record Answer(String verdict, String plan, String checks, Maker maker) {}
+    /** An answer, as far as it is held: digests of digests. */
+    private record Answer(String verdict, Digest plan, Digest checks, Maker maker) {}
 
-    private static final Answer REFUSED = new Answer(NOT_JUDGED, "", "", new Maker("", List.of(), ""));
+    private static final Answer REFUSED =
+            new Answer(NOT_JUDGED, new Digest(0, 0), new Digest(0, 0), new Maker("", List.of(), ""));
 
-    private final Map<String, Answer> answers;
-    private final boolean complete;
-    private final Set<String> met = new HashSet<>();
+    private final String file;
+    private final Digests keys = new Digests();
+    private final Rows answers = new Rows(WIDTH);
+    private final Numbered<String> verdicts = new Numbered<>();
+    private final Numbered<Maker> makers = new Numbered<>();
+    private final BitSet met = new BitSet();
+    private boolean complete;
 
-    private EarlierResults(Map<String, Answer> answers, boolean complete) {
-        this.answers = answers;
-        this.complete = complete;
+    private EarlierResults(String file) {
+        this.file = file;
     }
 
     static EarlierResults read(String file) {
-        Map<String, Answer> answers = new LinkedHashMap<>();
-        Map<Maker, Maker> makers = new LinkedHashMap<>();
-        boolean complete = false;
+        EarlierResults results = new EarlierResults(file);
+        results.eachRecord(results::take);
+        return results;
+    }
+
+    private void eachRecord(Consumer<PlanCheckRecord> taker) {
         try (BufferedReader lines = Files.newBufferedReader(Path.of(file), StandardCharsets.UTF_8)) {
             for (String text = lines.readLine(); text != null; text = lines.readLine()) {
-                PlanCheckRecord record = Documents.read(text.getBytes(StandardCharsets.UTF_8), PlanCheckRecord.class);
-                String id = record.getId();
-                if (id != null) {
-                    answers.put(id, answer(record, makers));
-                } else if (Boolean.TRUE.equals(record.getComplete())) {
-                    complete = true;
-                }
+                taker.accept(Documents.read(text.getBytes(StandardCharsets.UTF_8), PlanCheckRecord.class));
             }
-            return new EarlierResults(answers, complete);
         } catch (IOException | IllegalArgumentException e) {
             throw unreadable("file of earlier results", file, e);
         }
     }
 
-    private static Answer answer(PlanCheckRecord record, Map<Maker, Maker> makers) {
+    private void take(PlanCheckRecord record) {
+        String id = record.getId();
+        if (id != null) {
+            hold(id, answer(record));
+        } else if (Boolean.TRUE.equals(record.getComplete())) {
+            complete = true;
+        }
+    }
+
+    private void hold(String key, Answer answer) {
+        int number = keys.add(key);
+        if (number == answers.size()) {
+            answers.add();
+        }
+        answers.row(number)
+                .putLong(answer.plan().high())
+                .putLong(answer.plan().low())
+                .putLong(answer.checks().high())
+                .putLong(answer.checks().low())
+                .putInt(verdicts.number(answer.verdict()))
+                .putInt(makers.number(answer.maker()));
+    }
+
+    private Answer held(int number) {
+        ByteBuffer row = answers.row(number);
+        Digest plan = new Digest(row.getLong(), row.getLong());
+        Digest checks = new Digest(row.getLong(), row.getLong());
+        return new Answer(verdicts.get(row.getInt()), plan, checks, makers.get(row.getInt()));
+    }
+
+    private static Answer answer(PlanCheckRecord record) {
         PlanCheckBrief brief = record.getBrief();
         if (brief == null) {
-            brief = record.getResult() == null ? null : Records.brief(record.getResult());
+            brief = record.getResult() == null ? null : PlanRecords.brief(record.getResult());
         }
         if (brief == null && record.getProblem() == null) {
             throw new IllegalArgumentException("a record without answer and problem: " + record.getId());
         }
-        return brief == null ? REFUSED : answer(brief, makers);
+        return brief == null ? REFUSED : answer(brief);
     }
 
-    private static Answer answer(PlanCheckBrief brief, Map<Maker, Maker> makers) {
+    private static Answer answer(PlanCheckBrief brief) {
         Maker maker = new Maker(
                 brief.getEngine().getName() + " " + brief.getEngine().getVersion(),
                 List.copyOf(brief.getBasis().getEditions()),
                 brief.getCatalogueDigest());
         return new Answer(
                 brief.getVerdict().getValue(),
-                brief.getPlanDigest(),
-                brief.getChecksDigest(),
-                makers.computeIfAbsent(maker, same -> same));
+                Digest.of(brief.getPlanDigest()),
+                Digest.of(brief.getChecksDigest()),
+                maker);
     }
 
     /** How an outcome differs; nothing when it does not. */
     Optional<PlanChange> change(Outcome outcome) {
-        Answer before = answers.get(outcome.key());
-        if (before == null) {
+        int number = keys.find(outcome.key());
+        if (number < 0) {
             return Optional.of(new PlanChange().what("new").because(List.of()));
         }
-        Answer now = outcome instanceof Outcome.Judged judged
-                ? answer(Records.brief(judged.result()), new LinkedHashMap<>())
-                : REFUSED;
+        Answer before = held(number);
+        Answer now = outcome instanceof Outcome.Judged judged ? answer(PlanRecords.brief(judged.result())) : REFUSED;
         if (before.verdict().equals(now.verdict()) && before.checks().equals(now.checks())) {
             return Optional.empty();
         }
@@ -124,31 +156,33 @@ final class EarlierResults {
     }
 
     void met(String key) {
-        if (answers.containsKey(key)) {
-            met.add(key);
+        int number = keys.find(key);
+        if (number >= 0) {
+            met.set(number);
         }
     }
 
     /** Plans of the earlier run that were not met. */
     List<String> gone() {
-        List<String> gone =
-                answers.keySet().stream().filter(key -> !met.contains(key)).toList();
-        List<String> remarks = new ArrayList<>(
-                listed(gone, "plan of the earlier results was not met", "plans of the earlier results were not met"));
+        List<String> remarks = new ArrayList<>();
+        if (met.cardinality() < keys.size()) {
+            Named gone = new Named();
+            BitSet told = (BitSet) met.clone();
+            eachRecord(record -> {
+                String id = record.getId();
+                int number = id == null ? -1 : keys.find(id);
+                if (id != null && number >= 0 && !told.get(number)) {
+                    told.set(number);
+                    gone.add(id);
+                }
+            });
+            remarks.addAll(
+                    gone.told("plan of the earlier results was not met", "plans of the earlier results were not met"));
+        }
         if (!complete) {
             remarks.add("The earlier results are of a run that did not end; plans may be missing from them.");
         }
         return remarks;
-    }
-
-    /** A count with the first few by name; nothing for none. */
-    static List<String> listed(List<String> all, String one, String many) {
-        if (all.isEmpty()) {
-            return List.of();
-        }
-        String some = String.join("; ", all.subList(0, Math.min(MOST_LISTED, all.size())));
-        String more = all.size() > MOST_LISTED ? "; and " + (all.size() - MOST_LISTED) + " more" : "";
-        return List.of(all.size() + " " + (all.size() == 1 ? one : many) + ": " + some + more + ".");
     }
 
     static UncheckedIOException unreadable(String what, String file, Exception failure) {

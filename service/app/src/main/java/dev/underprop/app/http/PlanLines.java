@@ -2,12 +2,12 @@ package dev.underprop.app.http;
 
 import dev.underprop.app.batch.LineRecords;
 import dev.underprop.app.batch.PlanJudge;
-import dev.underprop.app.report.Outcome;
 import dev.underprop.app.report.ProblemKind;
-import dev.underprop.app.source.Entry;
-import dev.underprop.app.source.EntryName;
-import dev.underprop.app.source.LineReader;
 import dev.underprop.wire.door.PlanDoor;
+import dev.underprop.wire.lines.LineReader;
+import dev.underprop.wire.record.Entry;
+import dev.underprop.wire.record.EntryName;
+import dev.underprop.wire.record.Outcome;
 import dev.underprop.wire.tree.Format;
 import io.javalin.http.Context;
 import java.io.IOException;

@@ -1,13 +1,13 @@
 package dev.underprop.app.http;
 
 import dev.underprop.app.report.ProblemKind;
-import dev.underprop.app.report.Records;
 import dev.underprop.wire.catalogue.Wanted;
 import dev.underprop.wire.door.AnswerOptions;
 import dev.underprop.wire.door.AnswerOptions.Detail;
 import dev.underprop.wire.fault.Fault;
 import dev.underprop.wire.fault.Nearest;
 import dev.underprop.wire.quantity.UnitSystem;
+import dev.underprop.wire.record.Extent;
 import io.javalin.http.Context;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
@@ -75,7 +75,7 @@ final class Query {
      * @param answer how answers are written
      * @param extent how much of each is told
      */
-    record RecordOptions(AnswerOptions answer, Records.Extent extent) {}
+    record RecordOptions(AnswerOptions answer, Extent extent) {}
 
     /** The options of records. */
     static RecordOptions recordOptions(Context context) {
@@ -88,8 +88,8 @@ final class Query {
         Optional<Detail> detail = query.choice("detail", "detail", details, Optional.empty());
         query.check();
         return new RecordOptions(
-                new AnswerOptions(units, detail.orElse(Detail.COMPACT)),
-                detail.isPresent() ? Records.Extent.WHOLE : Records.Extent.BRIEF);
+                new AnswerOptions(units, detail.orElse(Detail.BRIEF)),
+                detail.isPresent() ? Extent.WHOLE : Extent.BRIEF);
     }
 
     /**

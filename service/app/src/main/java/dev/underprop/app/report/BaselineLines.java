@@ -3,6 +3,8 @@ package dev.underprop.app.report;
 import dev.underprop.api.model.CheckResult;
 import dev.underprop.api.model.PlanVerdict;
 import dev.underprop.wire.door.Documents;
+import dev.underprop.wire.record.Findings;
+import dev.underprop.wire.record.Outcome;
 import java.io.ByteArrayOutputStream;
 import java.util.LinkedHashMap;
 import java.util.Map;

@@ -4,7 +4,7 @@ import dev.underprop.api.model.CheckResult;
 import dev.underprop.api.model.CheckVerdict;
 import dev.underprop.api.model.Citation;
 import dev.underprop.api.model.Quantity;
-import dev.underprop.wire.quantity.ValueWriter;
+import dev.underprop.wire.record.Findings;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -22,20 +22,6 @@ final class CheckText {
 
     CheckText(Paint paint) {
         this.paint = paint;
-    }
-
-    /** How far beyond its limit a check is; one without capacity is beyond all others. */
-    static double severity(CheckResult check) {
-        Double ratio = check.getRatio();
-        if (ratio == null) {
-            return check.getVerdict() == CheckVerdict.FAIL ? Double.POSITIVE_INFINITY : 0;
-        }
-        return written(ratio);
-    }
-
-    /** The number as reports write it, so that what is read back from one is the same in everything that follows. */
-    static double written(double value) {
-        return Double.parseDouble(ValueWriter.nine(value));
     }
 
     String of(CheckResult check) {
@@ -57,7 +43,7 @@ final class CheckText {
         if (ratio == null) {
             return "-";
         }
-        String shown = String.format(Locale.ROOT, "%.3f", written(ratio));
+        String shown = String.format(Locale.ROOT, "%.3f", Findings.written(ratio));
         return fails && shown.equals("1.000") ? "> 1" : shown;
     }
 
@@ -106,7 +92,8 @@ final class CheckText {
     }
 
     static String shown(Quantity quantity) {
-        BigDecimal value = BigDecimal.valueOf(written(quantity.getValue())).round(SHOWN);
+        BigDecimal value =
+                BigDecimal.valueOf(Findings.written(quantity.getValue())).round(SHOWN);
         String text = value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
         return text + " " + quantity.getUnit();
     }

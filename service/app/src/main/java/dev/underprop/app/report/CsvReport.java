@@ -6,6 +6,8 @@ import dev.underprop.api.model.Problem;
 import dev.underprop.api.model.ProblemError;
 import dev.underprop.api.model.Quantity;
 import dev.underprop.wire.quantity.ValueWriter;
+import dev.underprop.wire.record.Findings;
+import dev.underprop.wire.record.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

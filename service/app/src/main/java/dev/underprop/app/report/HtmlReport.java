@@ -10,44 +10,27 @@ import java.util.Locale;
 import java.util.Map;
 
 /** An overview as one HTML file that asks for nothing from outside and runs no script. */
-final class HtmlReport implements Report {
+final class HtmlReport extends Overview {
     private static final int MOST = 500;
 
-    private final Sink sink;
-    private final Worst worst = new Worst(MOST);
-    private final RefusedList refused = new RefusedList(MOST);
-
     HtmlReport(Sink sink) {
-        this.sink = sink;
+        super(sink, MOST);
     }
 
     @Override
-    public Runnable prepare(Judgement judgement) {
-        if (judgement.outcome() instanceof Outcome.Judged judged) {
-            Worst.Row row = Worst.row(judgement, judged);
-            return () -> worst.add(row);
-        }
-        RefusedList.Row row = RefusedList.row((Outcome.Refused) judgement.outcome());
-        return () -> refused.add(row);
-    }
-
-    @Override
-    public void complete(End end) {
+    String page(End end, Worst worst, RefusedList refused) {
         StringBuilder out = new StringBuilder(head());
         if (!end.complete()) {
-            out.append("<p class=\"stopped\">The run was stopped: not every plan was reached.</p>\n");
+            out.append("<p class=\"stopped\">" + STOPPED + "</p>\n");
         }
         verdicts(out, end.tally());
         end.remarks()
                 .forEach(remark -> out.append("<p>").append(Markup.text(remark)).append("</p>\n"));
-        notJudged(out);
-        plans(out);
+        notJudged(out, refused);
+        plans(out, worst);
         checks(out, end.tally());
         out.append("</main>\n</body>\n</html>\n");
-        sink.write(out.toString());
-        if (end.complete()) {
-            sink.complete();
-        }
+        return out.toString();
     }
 
     private static String head() {
@@ -66,7 +49,8 @@ final class HtmlReport implements Report {
                 <body>
                 <main>
                 <h1>Plans checked</h1>
-                <p class="caution">A calculation aid. The local building code and a licensed engineer decide. Nobody under or above \
+                <p class="caution">""" + AID + """
+                 Nobody under or above \
                 the bay while a screw is turned or a bearing is taken out. Not checked is never a pass.</p>
                 """;
     }
@@ -106,7 +90,7 @@ final class HtmlReport implements Report {
         out.append("<span class=\"bar\"><span style=\"width:").append(share).append("%\"></span></span></div>\n");
     }
 
-    private void notJudged(StringBuilder out) {
+    private static void notJudged(StringBuilder out, RefusedList refused) {
         if (refused.rows().isEmpty()) {
             return;
         }
@@ -122,7 +106,7 @@ final class HtmlReport implements Report {
         left(out, refused.left());
     }
 
-    private void plans(StringBuilder out) {
+    private static void plans(StringBuilder out, Worst worst) {
         if (worst.rows().isEmpty()) {
             return;
         }
@@ -183,10 +167,5 @@ final class HtmlReport implements Report {
         if (count > 0) {
             out.append("<p>").append(count).append(" more are not listed.</p>\n");
         }
-    }
-
-    @Override
-    public void close() {
-        sink.close();
     }
 }

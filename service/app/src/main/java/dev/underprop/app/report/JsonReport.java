@@ -1,14 +1,15 @@
 package dev.underprop.app.report;
 
 import dev.underprop.wire.door.Documents;
+import dev.underprop.wire.record.Extent;
 
 /** A JSON array of records. */
 final class JsonReport implements Report {
     private final Sink sink;
-    private final Records.Extent extent;
+    private final Extent extent;
     private boolean first = true;
 
-    JsonReport(Sink sink, Records.Extent extent) {
+    JsonReport(Sink sink, Extent extent) {
         this.sink = sink;
         this.extent = extent;
     }

@@ -2,6 +2,8 @@ package dev.underprop.app.report;
 
 import dev.underprop.api.model.CheckResult;
 import dev.underprop.api.model.PlanChange;
+import dev.underprop.wire.record.Findings;
+import dev.underprop.wire.record.Outcome;
 import java.util.Optional;
 import java.util.Set;
 

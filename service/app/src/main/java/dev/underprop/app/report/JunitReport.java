@@ -4,6 +4,7 @@ import dev.underprop.api.model.CheckResult;
 import dev.underprop.api.model.PlanCheck;
 import dev.underprop.api.model.PlanVerdict;
 import dev.underprop.api.model.ProblemError;
+import dev.underprop.wire.record.Outcome;
 
 /**
  * JUnit's XML: a suite a plan, a case a check. What fails, and in an incomplete plan what was not made, is a failure; a plan that was
@@ -11,13 +12,23 @@ import dev.underprop.api.model.ProblemError;
  */
 final class JunitReport implements Report {
     private static final String HEAD =
-            "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<testsuites name=\"underprop check\">\n";
+            "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<testsuites name=\"underprop check\"";
+
+    /** Room on the first line for totals of any size, which are known at the end only. */
+    private static final int ROOM =
+            totals(new long[] {Long.MAX_VALUE, Long.MAX_VALUE, Long.MAX_VALUE}).length();
 
     private final Sink sink;
+    /** Tests, failures, errors. */
+    private final long[] sums = new long[3];
 
     JunitReport(Sink sink) {
         this.sink = sink;
-        sink.write(HEAD);
+        sink.write(HEAD + (sink.inFile() ? " ".repeat(ROOM) : "") + ">\n");
+    }
+
+    private static String totals(long[] sums) {
+        return " tests=\"" + sums[0] + "\" failures=\"" + sums[1] + "\" errors=\"" + sums[2] + "\"";
     }
 
     @Override
@@ -33,12 +44,20 @@ final class JunitReport implements Report {
             suite.error(refused);
         }
         String text = suite.text();
-        return () -> sink.write(text);
+        return () -> {
+            sums[0] += suite.tests;
+            sums[1] += suite.failures;
+            sums[2] += suite.errors;
+            sink.write(text);
+        };
     }
 
     @Override
     public void complete(End end) {
         sink.write("</testsuites>\n");
+        if (sink.inFile()) {
+            sink.overwrite(HEAD.length(), totals(sums));
+        }
         if (end.complete()) {
             sink.complete();
         }

@@ -2,6 +2,7 @@ package dev.underprop.app.report;
 
 import dev.underprop.api.model.LiftPlan;
 import dev.underprop.wire.door.Documents;
+import dev.underprop.wire.record.Outcome;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;

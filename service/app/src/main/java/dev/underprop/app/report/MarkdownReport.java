@@ -4,44 +4,26 @@ import dev.underprop.api.model.PlanVerdict;
 import java.util.Map;
 
 /** A summary in Markdown: verdicts, checks that ask for something, the worst plans, plans that were not judged. */
-final class MarkdownReport implements Report {
+final class MarkdownReport extends Overview {
     private static final int MOST = 25;
 
-    private final Sink sink;
-    private final Worst worst = new Worst(MOST);
-    private final RefusedList refused = new RefusedList(MOST);
-
     MarkdownReport(Sink sink) {
-        this.sink = sink;
+        super(sink, MOST);
     }
 
     @Override
-    public Runnable prepare(Judgement judgement) {
-        if (judgement.outcome() instanceof Outcome.Judged judged) {
-            Worst.Row row = Worst.row(judgement, judged);
-            return () -> worst.add(row);
-        }
-        RefusedList.Row row = RefusedList.row((Outcome.Refused) judgement.outcome());
-        return () -> refused.add(row);
-    }
-
-    @Override
-    public void complete(End end) {
+    String page(End end, Worst worst, RefusedList refused) {
         StringBuilder out = new StringBuilder("# Plans checked\n\n");
         if (!end.complete()) {
-            out.append("**The run was stopped: not every plan was reached.**\n\n");
+            out.append("**" + STOPPED + "**\n\n");
         }
         verdicts(out, end.tally());
         checks(out, end.tally());
-        plans(out);
-        notJudged(out);
+        plans(out, worst);
+        notJudged(out, refused);
         end.remarks().forEach(remark -> out.append(Markup.cell(remark)).append("\n\n"));
-        out.append(
-                "A calculation aid. The local building code and a licensed engineer decide. Not checked is never a pass.\n");
-        sink.write(out.toString());
-        if (end.complete()) {
-            sink.complete();
-        }
+        out.append(AID).append(" Not checked is never a pass.\n");
+        return out.toString();
     }
 
     private static void verdicts(StringBuilder out, Tally tally) {
@@ -80,7 +62,7 @@ final class MarkdownReport implements Report {
         out.append('\n');
     }
 
-    private void plans(StringBuilder out) {
+    private static void plans(StringBuilder out, Worst worst) {
         if (worst.rows().isEmpty()) {
             return;
         }
@@ -101,7 +83,7 @@ final class MarkdownReport implements Report {
         out.append(left(worst.left(), "more plans are not listed")).append('\n');
     }
 
-    private void notJudged(StringBuilder out) {
+    private static void notJudged(StringBuilder out, RefusedList refused) {
         if (refused.rows().isEmpty()) {
             return;
         }
@@ -115,10 +97,5 @@ final class MarkdownReport implements Report {
 
     private static String left(int count, String words) {
         return count == 0 ? "" : "\n" + count + " " + words + ".\n";
-    }
-
-    @Override
-    public void close() {
-        sink.close();
     }
 }

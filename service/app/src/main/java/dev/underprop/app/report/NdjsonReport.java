@@ -1,14 +1,14 @@
 package dev.underprop.app.report;
 
-import dev.underprop.api.model.PlanCheckRecord;
 import dev.underprop.wire.door.Documents;
+import dev.underprop.wire.record.Extent;
 
 /** A record a line, then the sum on a last line that says whether the run was complete. */
 final class NdjsonReport implements Report {
     private final Sink sink;
-    private final Records.Extent extent;
+    private final Extent extent;
 
-    NdjsonReport(Sink sink, Records.Extent extent) {
+    NdjsonReport(Sink sink, Extent extent) {
         this.sink = sink;
         this.extent = extent;
     }
@@ -22,8 +22,7 @@ final class NdjsonReport implements Report {
     /** A run that was stopped leaves its lines too: the last one says so. */
     @Override
     public void complete(End end) {
-        sink.write(Documents.json(
-                new PlanCheckRecord().summary(end.tally().summary()).complete(end.complete()), false));
+        sink.write(end.tally().sum().last(end.complete()));
         sink.complete();
     }
 

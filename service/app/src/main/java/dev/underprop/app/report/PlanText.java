@@ -11,6 +11,8 @@ import dev.underprop.api.model.PlanVerdict;
 import dev.underprop.api.model.Severity;
 import dev.underprop.api.model.SituationResult;
 import dev.underprop.api.model.SituationState;
+import dev.underprop.wire.record.Findings;
+import dev.underprop.wire.record.Outcome;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -114,7 +116,7 @@ final class PlanText {
     private void worst(StringBuilder out, List<CheckResult> checks) {
         List<CheckResult> made = checks.stream()
                 .filter(check -> check.getVerdict() == CheckVerdict.FAIL || check.getVerdict() == CheckVerdict.PASS)
-                .sorted(Comparator.comparing(CheckText::severity).reversed())
+                .sorted(Comparator.comparing(Findings::severity).reversed())
                 .toList();
         if (made.isEmpty()) {
             return;

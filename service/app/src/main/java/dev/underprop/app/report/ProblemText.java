@@ -2,6 +2,7 @@ package dev.underprop.app.report;
 
 import dev.underprop.api.model.Problem;
 import dev.underprop.api.model.ProblemError;
+import dev.underprop.wire.record.Outcome;
 
 /** A plan that was not judged, in words: every fault with its place, what was found, and what to do. */
 final class ProblemText {

@@ -1,58 +1,25 @@
 package dev.underprop.app.report;
 
 import dev.underprop.api.model.CheckResult;
-import dev.underprop.api.model.CheckVerdict;
-import dev.underprop.api.model.PlanCheck;
-import dev.underprop.api.model.PlanCheckBrief;
 import dev.underprop.api.model.PlanCheckRecord;
-import dev.underprop.api.model.Quantity;
-import dev.underprop.wire.quantity.ValueWriter;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
+import dev.underprop.wire.record.Extent;
+import dev.underprop.wire.record.Findings;
+import dev.underprop.wire.record.Outcome;
+import dev.underprop.wire.record.PlanRecords;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
-/** Records of the contract, one a plan. */
+/** Records of the contract, with what a plan was held against. */
 public final class Records {
-
-    /** How much a record tells. */
-    public enum Extent {
-        /** The verdict and what led to it. */
-        BRIEF,
-        /** The whole answer. */
-        WHOLE
-    }
-
     private Records() {}
 
     /** The record of a plan. */
     public static PlanCheckRecord of(Judgement judgement, Extent extent) {
-        Outcome outcome = judgement.outcome();
-        PlanCheckRecord record = new PlanCheckRecord().id(outcome.key());
-        if (!outcome.name().path().isEmpty()) {
-            record.path(outcome.name().path());
-        }
-        if (outcome.name().line() > 0) {
-            record.line(outcome.name().line());
-        }
-        if (outcome instanceof Outcome.Judged judged) {
-            answer(record, judged.result(), extent);
+        PlanCheckRecord record = PlanRecords.of(judgement.outcome(), extent);
+        if (judgement.outcome() instanceof Outcome.Judged judged) {
             accepted(record, judgement, judged.result().getChecks());
-        } else if (outcome instanceof Outcome.Refused refused) {
-            record.problem(refused.problem());
         }
         judgement.change().ifPresent(record::change);
         return record;
-    }
-
-    private static void answer(PlanCheckRecord record, PlanCheck result, Extent extent) {
-        if (extent == Extent.WHOLE) {
-            record.result(result);
-        } else {
-            record.brief(brief(result));
-        }
     }
 
     private static void accepted(PlanCheckRecord record, Judgement judgement, List<CheckResult> checks) {
@@ -60,56 +27,5 @@ public final class Records {
         if (!accepted.isEmpty()) {
             record.accepted(accepted.stream().map(Findings::of).toList());
         }
-    }
-
-    /** The verdict of an answer and what led to it. */
-    public static PlanCheckBrief brief(PlanCheck result) {
-        List<CheckResult> checks = result.getChecks();
-        PlanCheckBrief brief = new PlanCheckBrief()
-                .engine(result.getEngine())
-                .basis(result.getBasis())
-                .planDigest(result.getPlanDigest())
-                .catalogueDigest(result.getCatalogueDigest())
-                .verdict(result.getVerdict())
-                .checksDigest(digest(checks))
-                .failed(checks.stream()
-                        .filter(Findings::fails)
-                        .map(Findings::of)
-                        .toList())
-                .notChecked(checks.stream()
-                        .filter(check -> check.getVerdict() == CheckVerdict.NOT_CHECKED)
-                        .map(CheckResult::getCheck)
-                        .distinct()
-                        .toList());
-        Findings.worst(checks).map(Findings::of).ifPresent(brief::governs);
-        return brief;
-    }
-
-    /** SHA-256 over everything that is measured in the checks; words do not count. */
-    private static String digest(List<CheckResult> checks) {
-        StringBuilder all = new StringBuilder();
-        for (CheckResult check : checks) {
-            all.append(check.getCheck())
-                    .append('\t')
-                    .append(check.getPlace())
-                    .append('\t')
-                    .append(check.getVerdict());
-            all.append('\t').append(number(check.getDemand())).append('\t').append(number(check.getCapacity()));
-            Double ratio = check.getRatio();
-            all.append('\t')
-                    .append(ratio == null ? "" : ValueWriter.nine(ratio))
-                    .append('\n');
-        }
-        try {
-            byte[] sha =
-                    MessageDigest.getInstance("SHA-256").digest(all.toString().getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(sha);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
-    }
-
-    private static String number(@Nullable Quantity quantity) {
-        return quantity == null ? "" : ValueWriter.nine(quantity.getValue()) + " " + quantity.getUnit();
     }
 }

@@ -1,6 +1,7 @@
 package dev.underprop.app.report;
 
 import dev.underprop.api.model.ProblemError;
+import dev.underprop.wire.record.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -39,6 +39,11 @@ public record ReportChoice(String kind, String file) {
         return kind.equals("sarif");
     }
 
+    /** True when the report, where records are brief, tells nothing of a plan in words. */
+    public boolean brief() {
+        return List.of("json", "ndjson", "baseline").contains(kind);
+    }
+
     /** Opens the report. */
     public Report open(ReportOptions options) {
         Sink sink = Sink.to(file);

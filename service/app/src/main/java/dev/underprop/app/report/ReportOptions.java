@@ -1,5 +1,7 @@
 package dev.underprop.app.report;
 
+import dev.underprop.wire.record.Extent;
+
 /**
  * What reports have in common.
  *
@@ -7,4 +9,4 @@ package dev.underprop.app.report;
  * @param text how much text says of each plan
  * @param most how many findings SARIF lists; the rest is counted
  */
-public record ReportOptions(Records.Extent extent, TextReport.Level text, int most) {}
+public record ReportOptions(Extent extent, TextReport.Level text, int most) {}

@@ -1,6 +1,6 @@
 package dev.underprop.app.report;
 
-import dev.underprop.app.source.EntryName;
+import dev.underprop.wire.record.EntryName;
 import dev.underprop.wire.tree.Place;
 import java.net.URI;
 import java.net.URISyntaxException;

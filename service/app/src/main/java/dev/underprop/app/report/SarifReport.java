@@ -3,6 +3,8 @@ package dev.underprop.app.report;
 import dev.underprop.api.model.CheckResult;
 import dev.underprop.api.model.ProblemError;
 import dev.underprop.wire.door.Documents;
+import dev.underprop.wire.record.Findings;
+import dev.underprop.wire.record.Outcome;
 import dev.underprop.wire.tree.Place;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;

@@ -6,6 +6,8 @@ import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -86,6 +88,24 @@ final class Sink implements AutoCloseable {
         write(text.getBytes(StandardCharsets.UTF_8));
     }
 
+    /** True when what was written can be written over. */
+    boolean inFile() {
+        return !place.toString().isEmpty();
+    }
+
+    /** Writes over what was written, so many bytes from the beginning. */
+    void overwrite(long at, String text) {
+        flush();
+        try (FileChannel file = FileChannel.open(part, StandardOpenOption.WRITE)) {
+            ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
+            while (bytes.hasRemaining()) {
+                file.write(bytes, at + bytes.position());
+            }
+        } catch (IOException e) {
+            throw failed(e);
+        }
+    }
+
     /** Passes on what was written, so that a reader at the other end sees it. */
     void flush() {
         try {
@@ -98,7 +118,7 @@ final class Sink implements AutoCloseable {
     /** Puts the file in its place. */
     void complete() {
         flush();
-        if (place.toString().isEmpty()) {
+        if (!inFile()) {
             return;
         }
         try {
@@ -112,7 +132,7 @@ final class Sink implements AutoCloseable {
     /** Takes away what is not complete. */
     @Override
     public void close() {
-        if (place.toString().isEmpty()) {
+        if (!inFile()) {
             return;
         }
         try {

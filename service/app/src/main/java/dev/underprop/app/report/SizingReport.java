@@ -1,8 +1,9 @@
 package dev.underprop.app.report;
 
 import dev.underprop.api.model.PadSizing;
-import dev.underprop.app.source.EntryName;
 import dev.underprop.wire.door.Documents;
+import dev.underprop.wire.record.EntryName;
+import dev.underprop.wire.record.Outcome;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,9 +1,9 @@
 package dev.underprop.app.report;
 
-import dev.underprop.api.model.BatchSummary;
 import dev.underprop.api.model.CheckResult;
 import dev.underprop.api.model.PlanVerdict;
-import java.util.EnumMap;
+import dev.underprop.wire.record.Outcome;
+import dev.underprop.wire.record.Sum;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -37,35 +37,30 @@ public final class Tally {
         }
     }
 
-    private final Map<PlanVerdict, Integer> verdicts = new EnumMap<>(PlanVerdict.class);
+    private final Sum sum = new Sum();
     private final Map<String, Findings> byCheck = new LinkedHashMap<>();
     private final Map<String, Integer> changes = new LinkedHashMap<>();
-    private int plans;
-    private int refused;
     private int accepted;
     private int open;
 
     /** Counts one plan. */
     public void add(Judgement judgement) {
-        plans++;
+        sum.add(judgement.outcome());
         judgement.change().ifPresent(change -> changes.merge(change.getWhat(), 1, Integer::sum));
         if (judgement.outcome() instanceof Outcome.Judged judged) {
-            verdicts.merge(judged.result().getVerdict(), 1, Integer::sum);
             judged.result().getChecks().forEach(check -> count(check, judgement));
-        } else {
-            refused++;
         }
     }
 
     private void count(CheckResult check, Judgement judgement) {
-        if (!dev.underprop.app.report.Findings.is(check)) {
+        if (!dev.underprop.wire.record.Findings.is(check)) {
             return;
         }
         Findings findings = byCheck.computeIfAbsent(check.getCheck(), id -> new Findings(check.getTitle()));
         if (judgement.accepts(check)) {
             findings.accepted++;
             accepted++;
-        } else if (dev.underprop.app.report.Findings.fails(check)) {
+        } else if (dev.underprop.wire.record.Findings.fails(check)) {
             findings.failed++;
             open++;
         } else {
@@ -76,17 +71,17 @@ public final class Tally {
 
     /** Plans so far. */
     public int plans() {
-        return plans;
+        return sum.plans();
     }
 
     /** Plans with a verdict. */
     int count(PlanVerdict verdict) {
-        return verdicts.getOrDefault(verdict, 0);
+        return sum.count(verdict);
     }
 
     /** Plans without a verdict. */
     public int refused() {
-        return refused;
+        return sum.refused();
     }
 
     /** Findings that are accepted. */
@@ -109,14 +104,8 @@ public final class Tally {
         return changes;
     }
 
-    /** The sum as the contract writes it. */
-    public BatchSummary summary() {
-        return new BatchSummary()
-                .plans(plans)
-                .adequate(count(PlanVerdict.ADEQUATE))
-                .incomplete(count(PlanVerdict.INCOMPLETE))
-                .inadequate(count(PlanVerdict.INADEQUATE))
-                .unstable(count(PlanVerdict.UNSTABLE))
-                .notJudged(refused);
+    /** Verdicts alone. */
+    public Sum sum() {
+        return sum;
     }
 }

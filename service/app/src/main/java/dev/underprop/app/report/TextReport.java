@@ -1,6 +1,8 @@
 package dev.underprop.app.report;
 
 import dev.underprop.api.model.PlanVerdict;
+import dev.underprop.wire.record.Findings;
+import dev.underprop.wire.record.Outcome;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;

@@ -2,6 +2,8 @@ package dev.underprop.app.report;
 
 import dev.underprop.api.model.CheckResult;
 import dev.underprop.api.model.PlanVerdict;
+import dev.underprop.wire.record.Findings;
+import dev.underprop.wire.record.Outcome;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -58,7 +60,7 @@ final class Worst {
         findings.stream()
                 .sorted(Comparator.comparing(CheckResult::getVerdict)
                         .thenComparing(
-                                Comparator.comparingDouble(CheckText::severity).reversed()))
+                                Comparator.comparingDouble(Findings::severity).reversed()))
                 .limit(MOST_FINDINGS)
                 .forEach(check -> words.add(words(check) + (judgement.accepts(check) ? " (accepted)" : "")));
         if (findings.size() > MOST_FINDINGS) {
@@ -73,7 +75,7 @@ final class Worst {
                         title == null ? "" : title,
                         judged.result().getVerdict(),
                         judged.result().getHeadline()),
-                Findings.worst(checks).map(CheckText::severity).orElse(0.0),
+                Findings.worst(checks).map(Findings::severity).orElse(0.0),
                 failed,
                 findings.size() - failed,
                 List.copyOf(words));

@@ -1,6 +1,12 @@
 package dev.underprop.app.source;
 
 import dev.underprop.wire.fault.Fault;
+import dev.underprop.wire.lines.Counted;
+import dev.underprop.wire.lines.FileKind;
+import dev.underprop.wire.lines.Inflation;
+import dev.underprop.wire.lines.PackedFaults;
+import dev.underprop.wire.record.Entry;
+import dev.underprop.wire.record.EntryName;
 import java.io.BufferedInputStream;
 import java.io.FilterInputStream;
 import java.io.IOException;
@@ -43,7 +49,7 @@ final class ArchiveEntries extends Entries {
             try {
                 unpacked = new GZIPInputStream(packed, 1 << 16);
             } catch (IOException e) {
-                failed = Optional.of(new Entry.Wrong(EntryName.file(name), Faults.brokenArchive(e)));
+                failed = Optional.of(new Entry.Wrong(EntryName.file(name), PackedFaults.broken(e)));
             }
         }
         this.broken = failed;
@@ -96,10 +102,10 @@ final class ArchiveEntries extends Entries {
             return entry(entry, at);
         } catch (Inflation.Bomb e) {
             over = true;
-            return Optional.of(wrong(at, Faults.bomb(e.inflated(), e.packed())));
+            return Optional.of(wrong(at, PackedFaults.bomb(e)));
         } catch (IOException | IllegalArgumentException e) {
             over = true;
-            return Optional.of(wrong(at, Faults.brokenArchive(e instanceof IOException io ? io : new IOException(e))));
+            return Optional.of(wrong(at, PackedFaults.broken(e instanceof IOException io ? io : new IOException(e))));
         }
     }
 
@@ -116,8 +122,8 @@ final class ArchiveEntries extends Entries {
         if (unfit.isPresent()) {
             return unfit;
         }
-        if (kind == FileKind.LINES) {
-            inside = Optional.of(new LineEntries(new Kept(text), at, opener.allowEmpty()));
+        if (kind.lines()) {
+            inside = Optional.of(new LineEntries(new Kept(text), at, kind == FileKind.LINES_GZ, opener.allowEmpty()));
             return Optional.empty();
         }
         byte[] bytes = Opener.text(text);

@@ -1,5 +1,6 @@
 package dev.underprop.app.source;
 
+import dev.underprop.wire.record.Entry;
 import java.io.Closeable;
 import java.util.NoSuchElementException;
 import java.util.Optional;

@@ -31,13 +31,6 @@ final class Faults {
                 ENDINGS + " Use --allow-empty where that is as it should be.");
     }
 
-    static Fault emptyLines() {
-        return Fault.of(
-                "lines-empty",
-                "There is no line with a plan.",
-                "Write one plan a line as JSON, or use --allow-empty where that is as it should be.");
-    }
-
     static Fault notNamedAsPlan() {
         return Fault.of("file-name", "The name does not say how the plan is written.", ENDINGS);
     }
@@ -51,11 +44,6 @@ final class Faults {
                 "ignore-file",
                 "The list of what is left out cannot be read.",
                 "Write one pattern a line in UTF-8, such as old/ or *.draft.yaml.");
-    }
-
-    static Fault utf16Lines() {
-        return Fault.of(
-                "encoding-not-utf8", "The lines are not written in UTF-8 but in UTF-16.", "Save the file as UTF-8.");
     }
 
     static Fault entryName(String name) {
@@ -89,23 +77,6 @@ final class Faults {
                 "archive-nested",
                 "An archive inside an archive is not opened.",
                 "Unpack the outer archive, or pack the plans themselves.");
-    }
-
-    static Fault bomb(long inflated, long packed) {
-        return Fault.of(
-                        "archive-bomb",
-                        "The archive grows far beyond anything plans do; what follows in it was not read.",
-                        "Give the plans unpacked if they are really that large.")
-                .withGot(inflated + " bytes out of " + packed)
-                .withLimit(Inflation.RATIO + " times, above " + Inflation.FREE + " bytes");
-    }
-
-    static Fault brokenArchive(IOException failure) {
-        return Fault.of(
-                        "archive-broken",
-                        "The archive cannot be read on from here; what follows in it was not read.",
-                        "Pack it again, or fetch it again.")
-                .withGot(String.valueOf(failure.getMessage()));
     }
 
     static Fault of(IOException failure) {

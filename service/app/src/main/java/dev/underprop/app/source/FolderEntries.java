@@ -1,5 +1,8 @@
 package dev.underprop.app.source;
 
+import dev.underprop.wire.lines.FileKind;
+import dev.underprop.wire.record.Entry;
+import dev.underprop.wire.record.EntryName;
 import java.io.IOException;
 import java.nio.charset.MalformedInputException;
 import java.nio.charset.StandardCharsets;

@@ -1,5 +1,6 @@
 package dev.underprop.app.source;
 
+import dev.underprop.wire.lines.FileKind;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;

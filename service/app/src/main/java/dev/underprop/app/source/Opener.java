@@ -1,5 +1,8 @@
 package dev.underprop.app.source;
 
+import dev.underprop.wire.lines.FileKind;
+import dev.underprop.wire.record.Entry;
+import dev.underprop.wire.record.EntryName;
 import dev.underprop.wire.tree.Limits;
 import java.io.IOException;
 import java.io.InputStream;
@@ -28,7 +31,7 @@ record Opener(Selection.Rules rules, boolean allowEmpty, Meter meter) {
             return Entries.of(new Entry.Wrong(whole, Faults.notNamedAsPlan()));
         }
         try {
-            return kind.archive() || kind == FileKind.LINES
+            return kind.archive() || kind.lines()
                     ? many(meter.metered(Files.newInputStream(path)), kind, name)
                     : Entries.of(new Entry.Text(whole, kind.format(), text(path)));
         } catch (IOException e) {
@@ -38,8 +41,8 @@ record Opener(Selection.Rules rules, boolean allowEmpty, Meter meter) {
 
     /** The entries of an archive or of lines. */
     Entries many(InputStream in, FileKind kind, String name) {
-        return kind == FileKind.LINES
-                ? new LineEntries(in, name, allowEmpty)
+        return kind.lines()
+                ? new LineEntries(in, name, kind == FileKind.LINES_GZ, allowEmpty)
                 : new ArchiveEntries(in, kind, name, this);
     }
 

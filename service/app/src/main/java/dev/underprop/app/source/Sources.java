@@ -1,5 +1,7 @@
 package dev.underprop.app.source;
 
+import dev.underprop.wire.record.Entry;
+import dev.underprop.wire.record.EntryName;
 import java.io.BufferedInputStream;
 import java.io.Closeable;
 import java.io.InputStream;

@@ -1,5 +1,8 @@
 package dev.underprop.app.source;
 
+import dev.underprop.wire.lines.FileKind;
+import dev.underprop.wire.record.Entry;
+import dev.underprop.wire.record.EntryName;
 import dev.underprop.wire.tree.Limits;
 import java.io.IOException;
 import java.io.InputStream;
@@ -10,7 +13,8 @@ import java.util.Optional;
 /** The standard input and what it holds: as the user says, or as its first bytes show. */
 public final class StandardInput {
     /** What a user can say. */
-    public static final List<String> KINDS = List.of("auto", "yaml", "json", "ndjson", "zip", "tar", "tar.gz");
+    public static final List<String> KINDS =
+            List.of("auto", "yaml", "json", "ndjson", "ndjson.gz", "zip", "tar", "tar.gz");
 
     private static final String NAME = Sources.STANDARD_INPUT;
 
@@ -34,7 +38,7 @@ public final class StandardInput {
     Entries entries(Opener opener) {
         try {
             FileKind found = kind.equals("auto") ? guess() : FileKind.of("x." + kind.toLowerCase(Locale.ROOT));
-            return found.archive() || found == FileKind.LINES
+            return found.archive() || found.lines()
                     ? opener.many(in, found, NAME)
                     : Entries.of(new Entry.Text(EntryName.file(NAME), found.format(), Opener.text(in)));
         } catch (IOException e) {

@@ -10,6 +10,7 @@ import dev.underprop.app.Demos;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -76,6 +77,7 @@ class HostileIT {
                         "in tar",
                         "first",
                         "in lines",
+                        "in torn",
                         "marked",
                         "last");
         assertThat(run.err()).contains(bad.size() + " not judged").doesNotContain("defect of the program");
@@ -90,6 +92,9 @@ class HostileIT {
     private void badFiles() throws IOException {
         bad("empty.yaml", "document-empty", new byte[0]);
         bad("huge.json", "document-too-large", "[".repeat((1 << 20) + 1).getBytes(UTF_8));
+        bad("utf32.json", "encoding-not-utf8", "{\"id\":1}".getBytes(Charset.forName("UTF-32BE")));
+        bad("nul.json", "syntax", "{\"id\":\"x\"}\0".getBytes(UTF_8));
+        bad("infinite.json", "syntax", "{\"id\":NaN}".getBytes(UTF_8));
         bad("utf16.yaml", "encoding-not-utf8", Demos.text("bare.yaml").getBytes(StandardCharsets.UTF_16));
         bad("latin1.yaml", "encoding-not-utf8", "title: Caf\u00e9\n".getBytes(ISO_8859_1));
         bad("binary.json", "encoding-not-utf8", new byte[] {'"', 0, 1, 2, '"'});
@@ -122,6 +127,10 @@ class HostileIT {
                         .waitFor())
                 .isZero();
         bad.put("pipe.yaml", "file-kind");
+        Files.createSymbolicLink(folder.resolve("device.yaml"), Path.of("/dev/zero"));
+        bad.put("device.yaml", "file-kind");
+        Files.createSymbolicLink(folder.resolve("itself.yaml"), Path.of("itself.yaml"));
+        bad.put("itself.yaml", "path-missing");
     }
 
     private void badLines() throws IOException {
@@ -129,6 +138,12 @@ class HostileIT {
         bad.put("lines.ndjson#1", "syntax");
         bad.put("lines.ndjson#4", "unknown-member");
         bad("lines-empty.ndjson", "lines-empty", "\n\n".getBytes(UTF_8));
+        write("lines-torn.ndjson.gz", torn());
+        bad.put("lines-torn.ndjson.gz#2", "archive-broken");
+        write("lines-bomb.jsonl.gz", gzip(new byte[ZEROS]));
+        bad.put("lines-bomb.jsonl.gz#1", "archive-bomb");
+        write("lines-no-gzip.ndjson.gz", "{}".getBytes(UTF_8));
+        bad.put("lines-no-gzip.ndjson.gz#1", "archive-broken");
         bad("lines-utf16.jsonl", "encoding-not-utf8", "{}\n".getBytes(StandardCharsets.UTF_16));
     }
 
@@ -152,6 +167,10 @@ class HostileIT {
         bad.put("d-slip.zip!../evil.yaml", "archive-entry-name");
         write("e.tar.gz", tar());
         bad.put("e.tar.gz!link.yaml", "archive-entry-kind");
+        zip("d-upwards.zip", Map.of("a/..\\..\\evil.yaml", new byte[] {'x'}));
+        bad.put("d-upwards.zip!a/..\\..\\evil.yaml", "archive-entry-name");
+        zip("d-whole.zip", Map.of("/etc/evil.yaml", new byte[] {'x'}));
+        bad.put("d-whole.zip!/etc/evil.yaml", "archive-entry-name");
         bad("f-empty.zip", "archive-empty", zipped(Map.of("readme.txt", new byte[] {'x'})));
         bad("g-no-archive.tar.gz", "archive-broken", "not packed at all".getBytes(UTF_8));
     }
@@ -168,6 +187,27 @@ class HostileIT {
 
     private void write(String name, byte[] bytes) throws IOException {
         Files.write(folder.resolve(name), bytes);
+    }
+
+    private static byte[] gzip(byte[] bytes) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (OutputStream gzip = new GZIPOutputStream(out)) {
+            gzip.write(bytes);
+        }
+        return out.toByteArray();
+    }
+
+    /** One whole line, and the beginning of noise that cannot be unpacked. */
+    private static byte[] torn() throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (GZIPOutputStream gzip = new GZIPOutputStream(out, 512, true)) {
+            gzip.write((SmallPlans.json("in torn") + "\n").getBytes(UTF_8));
+            gzip.flush();
+            int whole = out.size();
+            gzip.write(noise());
+            gzip.finish();
+            return Arrays.copyOf(out.toByteArray(), whole + 20);
+        }
     }
 
     private static String aliasBomb() {

@@ -150,6 +150,9 @@ class ReportsIT {
             assertCount(suite, "errors", "error");
             assertCount(suite, "skipped", "skipped");
         }
+        assertCount(xml.getDocumentElement(), "tests", "testcase");
+        assertCount(xml.getDocumentElement(), "failures", "failure");
+        assertCount(xml.getDocumentElement(), "errors", "error");
         assertThat(suite(xml, "pantry-middle").getAttribute("failures")).isEqualTo("0");
         assertThat(suite(xml, "two-spans").getAttribute("failures"))
                 .as("not checked, incomplete")

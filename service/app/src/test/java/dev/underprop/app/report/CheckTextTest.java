@@ -6,6 +6,7 @@ import dev.underprop.api.model.CheckResult;
 import dev.underprop.api.model.CheckVerdict;
 import dev.underprop.api.model.Citation;
 import dev.underprop.api.model.Quantity;
+import dev.underprop.wire.record.Findings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -47,8 +48,8 @@ class CheckTextTest {
         CheckResult condition = check(CheckVerdict.FAIL);
 
         assertThat(text(condition)).startsWith("          -  FAIL The message.");
-        assertThat(CheckText.severity(condition))
-                .isGreaterThan(CheckText.severity(check(CheckVerdict.FAIL).ratio(99.0)));
+        assertThat(Findings.severity(condition))
+                .isGreaterThan(Findings.severity(check(CheckVerdict.FAIL).ratio(99.0)));
     }
 
     private static CheckResult check(CheckVerdict verdict) {

@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import dev.underprop.app.source.EntryName;
 import dev.underprop.wire.fault.Fault;
+import dev.underprop.wire.record.EntryName;
+import dev.underprop.wire.record.Extent;
+import dev.underprop.wire.record.Outcome;
+import dev.underprop.wire.record.ProblemForm;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What any report does with its file. */
 class ReportFilesTest {
-    private static final ReportOptions OPTIONS = new ReportOptions(Records.Extent.WHOLE, TextReport.Level.FULL, 10);
+    private static final ReportOptions OPTIONS = new ReportOptions(Extent.WHOLE, TextReport.Level.FULL, 10);
 
     @TempDir
     private Path folder = Path.of("");
@@ -82,6 +85,6 @@ class ReportFilesTest {
 
     private static Judgement refused(String path) {
         return Judgement.of(Outcome.refused(
-                EntryName.file(path), "", ProblemKind.FAULTY, "plan", List.of(Fault.of("x", "Wrong.", ""))));
+                EntryName.file(path), "", ProblemForm.FAULTY, "plan", List.of(Fault.of("x", "Wrong.", ""))));
     }
 }

@@ -3,6 +3,8 @@ package dev.underprop.app.source;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.underprop.wire.record.Entry;
+import dev.underprop.wire.record.EntryName;
 import dev.underprop.wire.tree.Format;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;

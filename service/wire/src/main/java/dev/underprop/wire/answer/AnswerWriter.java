@@ -92,6 +92,21 @@ public final class AnswerWriter {
         return model;
     }
 
+    /** The same verdict and numbers, and nothing in words but the cautions. */
+    public PlanCheck brief() {
+        PlanCheck model = new PlanCheck()
+                .document(DocumentKind.PLAN_CHECK)
+                .engine(engine())
+                .basis(basis())
+                .planDigest(question.planDigest())
+                .catalogueDigest(question.catalogueDigest())
+                .verdict(verdict())
+                .cautions(Cautions.ALL)
+                .checks(checks.numbers(assessment));
+        model.setId(question.model().getId());
+        return model;
+    }
+
     /** Name and version of what computes. */
     public static EngineVersion engine() {
         return new EngineVersion().name(Engine.NAME).version(Version.number());

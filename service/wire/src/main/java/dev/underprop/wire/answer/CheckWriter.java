@@ -4,12 +4,13 @@ import dev.underprop.api.model.CheckVerdict;
 import dev.underprop.api.model.Citation;
 import dev.underprop.api.model.NotCheckedItem;
 import dev.underprop.engine.assess.Assessment;
-import dev.underprop.engine.assess.SituationResult;
 import dev.underprop.engine.check.CheckId;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.Verdict;
 import dev.underprop.wire.quantity.Kind;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -48,6 +49,25 @@ final class CheckWriter {
         return results.stream().map(this::check).toList();
     }
 
+    /** The worst place of each check, in table order, without words. */
+    List<dev.underprop.api.model.CheckResult> numbers(Assessment assessment) {
+        List<dev.underprop.api.model.CheckResult> models = new ArrayList<>();
+        for (CheckResult result : worstOfEach(assessment.checks())) {
+            dev.underprop.api.model.CheckResult model = named(result);
+            setNumbers(model, result);
+            models.add(model);
+        }
+        return models;
+    }
+
+    private static dev.underprop.api.model.CheckResult named(CheckResult result) {
+        return new dev.underprop.api.model.CheckResult()
+                .check(result.id().id())
+                .title(result.id().title())
+                .verdict(CheckVerdict.fromValue(result.verdict().name()))
+                .place(result.place());
+    }
+
     private static List<CheckResult> worstOfEach(List<CheckResult> all) {
         Map<CheckId, CheckResult> worst = new LinkedHashMap<>();
         for (CheckResult result : all) {
@@ -58,13 +78,8 @@ final class CheckWriter {
     }
 
     dev.underprop.api.model.CheckResult check(CheckResult result) {
-        dev.underprop.api.model.CheckResult model = new dev.underprop.api.model.CheckResult()
-                .check(result.id().id())
-                .title(result.id().title())
-                .verdict(CheckVerdict.fromValue(result.verdict().name()))
-                .place(result.place())
-                .citation(citation(result.citation()))
-                .message(wording.message(result));
+        dev.underprop.api.model.CheckResult model =
+                named(result).citation(citation(result.citation())).message(wording.message(result));
         setNumbers(model, result);
         if (told) {
             model.working(working.working(model, result));
@@ -117,41 +132,48 @@ final class CheckWriter {
 
     /** Every check that was not made in some situation: once for each reason, or once for each place. */
     List<NotCheckedItem> notChecked(Assessment assessment) {
-        Map<Open, Set<String>> places = new LinkedHashMap<>();
-        for (CheckId id : CheckId.values()) {
-            for (SituationResult situation : assessment.situations()) {
-                situation.checks().stream()
-                        .filter(check -> check.id() == id && check.verdict() == Verdict.NOT_CHECKED)
-                        .forEach(check -> places.computeIfAbsent(
-                                        new Open(id, reason(check)), open -> new LinkedHashSet<>())
-                                .add(check.place()));
-            }
-        }
-        return items(places);
+        Map<CheckId, List<CheckResult>> open = new EnumMap<>(CheckId.class);
+        assessment.situations().forEach(situation -> collect(situation.checks(), open));
+        return notChecked(open);
     }
 
     /** Those of some checks that were not made. */
     List<NotCheckedItem> notChecked(List<CheckResult> checks) {
-        Map<Open, Set<String>> places = new LinkedHashMap<>();
-        for (CheckId id : CheckId.values()) {
-            checks.stream()
-                    .filter(check -> check.id() == id && check.verdict() == Verdict.NOT_CHECKED)
-                    .forEach(check -> places.computeIfAbsent(new Open(id, reason(check)), open -> new LinkedHashSet<>())
-                            .add(check.place()));
-        }
-        return items(places);
+        Map<CheckId, List<CheckResult>> open = new EnumMap<>(CheckId.class);
+        collect(checks, open);
+        return notChecked(open);
     }
 
-    private List<NotCheckedItem> items(Map<Open, Set<String>> places) {
+    private static void collect(List<CheckResult> checks, Map<CheckId, List<CheckResult>> open) {
+        for (CheckResult check : checks) {
+            if (check.verdict() == Verdict.NOT_CHECKED) {
+                open.computeIfAbsent(check.id(), id -> new ArrayList<>()).add(check);
+            }
+        }
+    }
+
+    /** In the order of the table of checks, which is that of the map. */
+    private List<NotCheckedItem> notChecked(Map<CheckId, List<CheckResult>> checks) {
+        Map<String, String> sentences = new HashMap<>();
         List<NotCheckedItem> items = new ArrayList<>();
-        places.forEach((open, where) -> addItems(open, List.copyOf(where), items));
+        checks.forEach((id, open) -> {
+            Map<String, Set<String>> places = new LinkedHashMap<>();
+            for (CheckResult check : open) {
+                String reason = sentences.computeIfAbsent(reason(check), CheckWriter::sentence);
+                places.computeIfAbsent(reason, first -> new LinkedHashSet<>()).add(check.place());
+            }
+            places.forEach((reason, where) -> addItems(new Open(id, reason), List.copyOf(where), items));
+        });
         return items;
     }
 
     private static String reason(CheckResult check) {
-        String reason = check.finding() instanceof CheckResult.NotChecked open
+        return check.finding() instanceof CheckResult.NotChecked open
                 ? open.reason()
                 : "there is neither a demand nor a capacity";
+    }
+
+    private static String sentence(String reason) {
         return Character.toUpperCase(reason.charAt(0)) + reason.substring(1) + '.';
     }
 

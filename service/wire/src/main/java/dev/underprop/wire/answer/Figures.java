@@ -4,17 +4,12 @@ import dev.underprop.api.model.Extreme;
 import dev.underprop.api.model.Quantity;
 import dev.underprop.wire.quantity.Kind;
 import dev.underprop.wire.quantity.UnitSystem;
+import dev.underprop.wire.quantity.ValueWriter;
 import dev.underprop.wire.quantity.WorkingUnit;
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import org.jspecify.annotations.Nullable;
 
 /** Numbers of an answer in its system of units. */
 final class Figures {
-
-    private static final MathContext FOUR = new MathContext(4, RoundingMode.HALF_EVEN);
-    private static final MathContext THREE = new MathContext(3, RoundingMode.HALF_EVEN);
 
     private final UnitSystem system;
 
@@ -65,17 +60,12 @@ final class Figures {
 
     /** A value for people, four digits and its unit. */
     String words(Kind kind, double si) {
-        return plain(new BigDecimal(number(kind, si)).round(FOUR)) + ' ' + kind.unit(system);
+        return ValueWriter.plain(number(kind, si), 4) + ' ' + kind.unit(system);
     }
 
     /** A ratio for people, three digits. A ratio above 1 never reads as 1. */
     static String ratio(double ratio) {
-        BigDecimal rounded = new BigDecimal(ratio).round(THREE);
-        boolean hidden = ratio > 1 && rounded.compareTo(BigDecimal.ONE) <= 0;
-        return hidden ? "just over 1" : plain(rounded);
-    }
-
-    private static String plain(BigDecimal number) {
-        return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+        String shown = ValueWriter.plain(ratio, 3);
+        return ratio > 1 && shown.equals("1") ? "just over 1" : shown;
     }
 }

@@ -5,7 +5,7 @@ import dev.underprop.engine.assess.SituationResult;
 import dev.underprop.engine.check.CheckId;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.Verdict;
-import java.util.LinkedHashSet;
+import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -93,11 +93,13 @@ final class Headline {
     }
 
     private static int open(Assessment assessment) {
-        Set<CheckId> ids = new LinkedHashSet<>();
+        Set<CheckId> ids = EnumSet.noneOf(CheckId.class);
         for (SituationResult situation : assessment.situations()) {
-            situation.checks().stream()
-                    .filter(check -> check.verdict() == Verdict.NOT_CHECKED)
-                    .forEach(check -> ids.add(check.id()));
+            for (CheckResult check : situation.checks()) {
+                if (check.verdict() == Verdict.NOT_CHECKED) {
+                    ids.add(check.id());
+                }
+            }
         }
         return ids.size();
     }

@@ -18,6 +18,8 @@ public record AnswerOptions(UnitSystem units, Detail detail, boolean working) {
 
     /** How much an answer says. */
     public enum Detail {
+        /** What a brief record tells: verdict, digests, and the numbers of the worst place of each check; no words but cautions. */
+        BRIEF,
         /** The worst place of each check. */
         COMPACT,
         /** Every place of each check, and every combination contact by contact. */

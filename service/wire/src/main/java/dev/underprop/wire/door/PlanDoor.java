@@ -57,13 +57,16 @@ public final class PlanDoor {
         return answer(text, format, options, watch, (writer, plan, tree) -> writer.analysis());
     }
 
-    /** All that the plan contains, judged to one verdict. */
+    /** All that the plan contains, judged to one verdict; a brief answer lacks whatever it says in words, and pads. */
     public Answer<PlanCheck> check(byte[] text, Format format, AnswerOptions options) {
         return check(text, format, options, Watch.NONE);
     }
 
     /** The same, watched. */
     public Answer<PlanCheck> check(byte[] text, Format format, AnswerOptions options, Watch watch) {
+        if (options.detail() == AnswerOptions.Detail.BRIEF) {
+            return answer(text, format, options, watch, (writer, plan, tree) -> writer.brief());
+        }
         return answer(text, format, options, watch, (writer, plan, tree) -> {
             PlanCheck check = writer.check();
             plan.sizing().forEach(asked -> check.sizing(pads.answer(asked, tree, options, watch)));

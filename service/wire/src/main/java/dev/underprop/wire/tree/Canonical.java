@@ -2,8 +2,8 @@ package dev.underprop.wire.tree;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import dev.underprop.wire.quantity.ShortestNumber;
+import java.util.Arrays;
 import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * A tree as RFC 8785 (JSON Canonicalization Scheme) writes it: members sorted by UTF-16 units, no blanks, shortest
@@ -15,7 +15,7 @@ public final class Canonical {
 
     /** The canonical text of a tree whose numbers are finite. */
     public static String text(JsonNode tree) {
-        StringBuilder out = new StringBuilder();
+        StringBuilder out = new StringBuilder(2048);
         write(tree, out);
         return out.toString();
     }
@@ -36,17 +36,23 @@ public final class Canonical {
     }
 
     private static void writeObject(JsonNode node, StringBuilder out) {
-        Map<String, JsonNode> sorted = new TreeMap<>();
-        node.properties().forEach(entry -> sorted.put(entry.getKey(), entry.getValue()));
-        char before = '{';
-        for (Map.Entry<String, JsonNode> entry : sorted.entrySet()) {
-            out.append(before);
-            writeText(entry.getKey(), out);
-            out.append(':');
-            write(entry.getValue(), out);
-            before = ',';
+        String[] names = new String[node.size()];
+        int count = 0;
+        for (Map.Entry<String, JsonNode> entry : node.properties()) {
+            names[count] = entry.getKey();
+            count++;
         }
-        out.append(sorted.isEmpty() ? "{}" : "}");
+        Arrays.sort(names);
+        out.append('{');
+        for (int i = 0; i < count; i++) {
+            if (i > 0) {
+                out.append(',');
+            }
+            writeText(names[i], out);
+            out.append(':');
+            write(node.get(names[i]), out);
+        }
+        out.append('}');
     }
 
     private static void writeList(JsonNode node, StringBuilder out) {
@@ -62,10 +68,16 @@ public final class Canonical {
 
     private static void writeText(String text, StringBuilder out) {
         out.append('"');
+        int from = 0;
         for (int i = 0; i < text.length(); i++) {
-            writeUnit(text.charAt(i), out);
+            char unit = text.charAt(i);
+            if (unit < ' ' || unit == '"' || unit == '\\') {
+                out.append(text, from, i);
+                writeUnit(unit, out);
+                from = i + 1;
+            }
         }
-        out.append('"');
+        out.append(text, from, text.length()).append('"');
     }
 
     private static void writeUnit(char unit, StringBuilder out) {
@@ -77,13 +89,7 @@ public final class Canonical {
             case '\n' -> out.append("\\n");
             case '\r' -> out.append("\\r");
             case '\t' -> out.append("\\t");
-            default -> {
-                if (unit < ' ') {
-                    out.append("\\u00").append(unit < 16 ? "0" : "").append(Integer.toHexString(unit));
-                } else {
-                    out.append(unit);
-                }
-            }
+            default -> out.append("\\u00").append(unit < 16 ? "0" : "").append(Integer.toHexString(unit));
         }
     }
 }

@@ -96,4 +96,53 @@ class ValueWriterTest {
             }
         }
     }
+
+    @ParameterizedTest
+    @ValueSource(longs = {7, 8})
+    void whatIsReadBackIsKnownWithoutReading(long seed) {
+        Random random = new Random(seed);
+        for (int i = 0; i < 50_000; i++) {
+            double value = (random.nextBoolean() ? 1 : -1) * StrictMath.pow(10, random.nextDouble() * 20 - 8);
+            assertThat(ValueWriter.written(value))
+                    .as("seed %d, value %s", seed, value)
+                    .isEqualTo(Double.parseDouble(ValueWriter.nine(value)));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0, 4, 0",
+        "-0.0, 4, 0",
+        "12345, 4, 12340",
+        "12355, 4, 12360",
+        "-99995, 4, -100000",
+        "123456789012345678, 4, 123500000000000000",
+        "0.00001234567, 4, 0.00001235",
+        "0.000000012345, 3, 0.0000000123",
+        "1.0004, 3, 1",
+        "0.9996, 3, 1",
+        "2.5, 1, 2",
+        "1050, 4, 1050"
+    })
+    void writesFewDigitsPlainly(double value, int digits, String text) {
+        assertThat(ValueWriter.plain(value, digits)).isEqualTo(text);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {9, 10, 11})
+    void fewDigitsAgreeWithTheirDefinition(long seed) {
+        Random random = new Random(seed);
+        for (int i = 0; i < 50_000; i++) {
+            int digits = 1 + random.nextInt(9);
+            double value = random.nextInt(8) == 0
+                    ? random.nextInt(100_000) / 8.0
+                    : (random.nextBoolean() ? 1 : -1) * StrictMath.pow(10, random.nextDouble() * 24 - 8);
+            BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_EVEN));
+            String expected =
+                    rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+            assertThat(ValueWriter.plain(value, digits))
+                    .as("seed %d, value %s, digits %d", seed, value, digits)
+                    .isEqualTo(expected);
+        }
+    }
 }

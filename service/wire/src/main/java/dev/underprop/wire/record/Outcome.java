@@ -1,10 +1,9 @@
-package dev.underprop.app.report;
+package dev.underprop.wire.record;
 
 import dev.underprop.api.model.PlanCheck;
 import dev.underprop.api.model.PlanVerdict;
 import dev.underprop.api.model.Problem;
 import dev.underprop.api.model.ProblemError;
-import dev.underprop.app.source.EntryName;
 import dev.underprop.wire.fault.Fault;
 import dev.underprop.wire.tree.Place;
 import java.util.List;
@@ -58,8 +57,8 @@ public sealed interface Outcome {
     }
 
     /** Refused for the faults of a subject such as {@code plan}. */
-    static Refused refused(EntryName name, String id, ProblemKind kind, String subject, List<Fault> faults) {
-        Problem problem = kind.problemOf(subject, faults);
+    static Refused refused(EntryName name, String id, ProblemForm form, String subject, List<Fault> faults) {
+        Problem problem = form.problemOf(subject, faults);
         if (name.line() > 0) {
             problem.getErrors().forEach(error -> shift(error, name.line()));
         }

@@ -1,4 +1,4 @@
-package dev.underprop.app.source;
+package dev.underprop.wire.record;
 
 import dev.underprop.wire.fault.Fault;
 import dev.underprop.wire.tree.Format;

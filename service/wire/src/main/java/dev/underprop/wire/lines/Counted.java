@@ -1,19 +1,20 @@
-package dev.underprop.app.source;
+package dev.underprop.wire.lines;
 
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 
 /** Bytes counted as they are read. */
-final class Counted extends FilterInputStream {
+public final class Counted extends FilterInputStream {
     private long count;
 
-    Counted(InputStream in) {
+    /** Counts what is read from a stream. */
+    public Counted(InputStream in) {
         super(in);
     }
 
     /** Bytes read so far. */
-    long count() {
+    public long count() {
         return count;
     }
 

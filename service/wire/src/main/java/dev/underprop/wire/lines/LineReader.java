@@ -1,4 +1,4 @@
-package dev.underprop.app.source;
+package dev.underprop.wire.lines;
 
 import dev.underprop.wire.tree.Limits;
 import java.io.ByteArrayOutputStream;
@@ -22,6 +22,7 @@ public final class LineReader implements Closeable {
     private int at;
     private int end;
     private boolean begun;
+    private long before;
 
     /** A reader of lines. */
     public LineReader(InputStream in) {
@@ -31,6 +32,11 @@ public final class LineReader implements Closeable {
     /** True when reading on will most likely not wait for whoever writes. */
     public boolean ready() throws IOException {
         return at < end || in.available() > 0;
+    }
+
+    /** Bytes read so far: where the next line begins. */
+    public long position() {
+        return before + at;
     }
 
     /** The next line without its end, or nothing at the end of the input. */
@@ -63,8 +69,9 @@ public final class LineReader implements Closeable {
         if (at < end) {
             return true;
         }
+        before += end;
         at = 0;
-        end = in.read(chunk);
+        end = Math.max(0, in.read(chunk));
         return end > 0;
     }
 

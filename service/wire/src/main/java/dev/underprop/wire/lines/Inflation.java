@@ -1,4 +1,4 @@
-package dev.underprop.app.source;
+package dev.underprop.wire.lines;
 
 import java.io.FilterInputStream;
 import java.io.IOException;
@@ -8,7 +8,7 @@ import java.io.InputStream;
  * The bytes that come out of an archive, counted against those that go in, so that a small file that unpacks to a huge one is
  * stopped in time.
  */
-final class Inflation extends FilterInputStream {
+public final class Inflation extends FilterInputStream {
     /** Plans of one archive shrink by 10 to 60 times; deflate can do a thousand. */
     static final int RATIO = 200;
 
@@ -16,7 +16,7 @@ final class Inflation extends FilterInputStream {
     static final long FREE = 64L << 20;
 
     /** Said when an archive grows too much. */
-    static final class Bomb extends IOException {
+    public static final class Bomb extends IOException {
         private final long inflated;
         private final long packed;
 
@@ -38,7 +38,8 @@ final class Inflation extends FilterInputStream {
     private final Counted packed;
     private long inflated;
 
-    Inflation(InputStream in, Counted packed) {
+    /** Counts what is read from a stream. */
+    public Inflation(InputStream in, Counted packed) {
         super(in);
         this.packed = packed;
     }

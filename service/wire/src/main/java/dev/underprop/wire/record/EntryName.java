@@ -1,4 +1,4 @@
-package dev.underprop.app.source;
+package dev.underprop.wire.record;
 
 /**
  * Where a plan stands in the input.
