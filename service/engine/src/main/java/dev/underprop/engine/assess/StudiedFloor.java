@@ -7,6 +7,8 @@ import dev.underprop.engine.check.MemberLimits;
 import dev.underprop.engine.clause.asce7_16.Combination;
 import dev.underprop.engine.clause.asce7_16.LoadKind;
 import dev.underprop.engine.load.LoadModel;
+import dev.underprop.engine.load.Pattern;
+import dev.underprop.engine.load.Patterns;
 import dev.underprop.engine.pad.PadPressure;
 import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.Post;
@@ -19,6 +21,8 @@ import dev.underprop.engine.statics.Rules;
 import dev.underprop.engine.statics.Solution;
 import dev.underprop.engine.statics.UnitLoad;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 
 /** The floor of a plan as an assessment sees it, for rooms that follow it through changes of their own, such as a lift. */
@@ -28,6 +32,7 @@ public final class StudiedFloor {
     private final Names names;
     private final List<Combination> combinations;
     private final List<Gravity> gravity = new ArrayList<>();
+    private final List<Gravity> patterned = new ArrayList<>();
 
     private StudiedFloor(JobPlan plan) {
         this.structure = new Structure(plan);
@@ -41,8 +46,28 @@ public final class StudiedFloor {
         int everywhere = live.length == 0
                 ? LoadModel.ABSENT
                 : structure.solver(Give.RIGID).addGroup(live);
-        for (Combination combination : combinations) {
-            gravity.add(new Gravity(combination.name(), load(combination, everywhere)));
+        for (int c = 0; c < combinations.size(); c++) {
+            Combination combination = combinations.get(c);
+            gravity.add(new Gravity(combination.name(), load(combination, everywhere), c));
+        }
+        addPatterns(plan);
+    }
+
+    /** The first pattern is live load everywhere, which {@link #gravity} has. */
+    private void addPatterns(JobPlan plan) {
+        List<Pattern> patterns = new Patterns(structure.model(), plan).all();
+        for (int p = 1; p < patterns.size(); p++) {
+            int[] units = Arrays.stream(patterns.get(p).loaded())
+                    .map(cell -> structure.model().cells().get(cell).unit())
+                    .toArray();
+            int group = structure.solver(Give.RIGID).addGroup(units);
+            for (int c = 0; c < combinations.size(); c++) {
+                Combination combination = combinations.get(c);
+                if (combination.factor(LoadKind.LIVE) > 0) {
+                    String name = combination.name() + ", " + patterns.get(p).name();
+                    patterned.add(new Gravity(name, load(combination, group), c));
+                }
+            }
         }
     }
 
@@ -53,10 +78,11 @@ public final class StudiedFloor {
     /**
      * Gravity loads that act together, all of dead load among them.
      *
-     * @param name of the combination
-     * @param load live load everywhere
+     * @param name of the combination, and of what it does with live load
+     * @param load for statics
+     * @param combination by which strength is judged: its place in {@link #gravity}; -1 where only standing is looked at
      */
-    public record Gravity(String name, LoadCase load) {}
+    public record Gravity(String name, LoadCase load, int combination) {}
 
     /**
      * A bound on how far posts and ground give.
@@ -91,9 +117,27 @@ public final class StudiedFloor {
         return structure.frame().places();
     }
 
-    /** Combinations of gravity loads with all of dead load, dead load alone first. */
+    /** Combinations of gravity loads with all of dead load, live load everywhere, dead load alone first. */
     public List<Gravity> gravity() {
         return List.copyOf(gravity);
+    }
+
+    /** The same combinations with live load in every pattern but everywhere. */
+    public List<Gravity> patterned() {
+        return List.copyOf(patterned);
+    }
+
+    /**
+     * All of dead load, and whatever else relieves a bearing, post or pier, for each of them.
+     *
+     * @param dead the floor under dead load
+     * @param full the floor under dead load and live load everywhere
+     */
+    public List<Gravity> relieving(Solution dead, Solution full) {
+        return new StabilityCases(structure.model(), combinations, 1)
+                .of(structure.frame(), names, dead, full).stream()
+                        .map(c -> new Gravity(c.name() + ", " + c.pattern(), c.load(), c.combination()))
+                        .toList();
     }
 
     /**
@@ -106,7 +150,7 @@ public final class StudiedFloor {
         return new StabilityCases(
                         structure.model(), Combinations.of(structure.model()).gravity())
                 .of(structure.frame(), names, dead, full).stream()
-                        .map(c -> new Gravity(c.name() + ", " + c.pattern(), c.load()))
+                        .map(c -> new Gravity(c.name() + ", " + c.pattern(), c.load(), -1))
                         .toList();
     }
 
@@ -149,6 +193,19 @@ public final class StudiedFloor {
     /** Which contacts are there in a situation, and which hold down. */
     public Rules rules(Situation situation) {
         return structure.frame().rules(situation, Ties.HOLD);
+    }
+
+    /** The same with every shore away, its beam and its posts. */
+    public Rules withoutShores(Situation situation) {
+        Rules rules = rules(situation);
+        BitSet absent = rules.absent();
+        for (int c = 0; c < places().size(); c++) {
+            ContactPlace place = places().get(c);
+            if (place instanceof ContactPlace.OnShore || place instanceof ContactPlace.OnPost) {
+                absent.set(c);
+            }
+        }
+        return new Rules(absent, rules.fastened());
     }
 
     /** Whether a contact is taken away in a situation. */
