@@ -87,8 +87,7 @@ final class Begun {
                         LiftPlan.Remark.Kind.READING,
                         names.get(p),
                         "the floor over it is lower than its screw would have it: its pad has settled, or the post is"
-                                + " slack or leans, or the floor does not follow the beam; look before anything is turned."
-                                + " Every turn keeps every limit in each of these cases"));
+                                + " slack or leans, or the floor does not follow the beam; look before anything is turned"));
             }
         }
     }

@@ -28,7 +28,7 @@ class LiftDoorTest {
     void everyDeclaredPartOfALiftIsRead() {
         LiftPlan plan = lift(Plans.text("raised.json"), UnitSystem.US);
 
-        assertThat(plan.getOutcome()).isEqualTo(LiftOutcome.PLANNED);
+        assertThat(plan.getOutcome()).as("%s", plan.getNotChecked()).isEqualTo(LiftOutcome.PLANNED);
         assertThat(plan.getNotChecked()).hasSize(1);
         assertThat(plan.getStages()).hasSize(3);
         assertThat(plan.getStages().get(2).getStart().getValue()).isEqualTo(48);
