@@ -23,7 +23,13 @@ import dev.underprop.engine.statics.UnitLoad;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Predicate;
 
 /** The floor of a plan as an assessment sees it, for rooms that follow it through changes of their own, such as a lift. */
 public final class StudiedFloor {
@@ -32,7 +38,7 @@ public final class StudiedFloor {
     private final Names names;
     private final List<Combination> combinations;
     private final List<Gravity> gravity = new ArrayList<>();
-    private final List<Gravity> patterned = new ArrayList<>();
+    private final Map<List<Integer>, Integer> groups = new HashMap<>();
 
     private StudiedFloor(JobPlan plan) {
         this.structure = new Structure(plan);
@@ -49,25 +55,6 @@ public final class StudiedFloor {
         for (int c = 0; c < combinations.size(); c++) {
             Combination combination = combinations.get(c);
             gravity.add(new Gravity(combination.name(), load(combination, everywhere), c));
-        }
-        addPatterns(plan);
-    }
-
-    /** The first pattern is live load everywhere, which {@link #gravity} has. */
-    private void addPatterns(JobPlan plan) {
-        List<Pattern> patterns = new Patterns(structure.model(), plan).all();
-        for (int p = 1; p < patterns.size(); p++) {
-            int[] units = Arrays.stream(patterns.get(p).loaded())
-                    .map(cell -> structure.model().cells().get(cell).unit())
-                    .toArray();
-            int group = structure.solver(Give.RIGID).addGroup(units);
-            for (int c = 0; c < combinations.size(); c++) {
-                Combination combination = combinations.get(c);
-                if (combination.factor(LoadKind.LIVE) > 0) {
-                    String name = combination.name() + ", " + patterns.get(p).name();
-                    patterned.add(new Gravity(name, load(combination, group), c));
-                }
-            }
         }
     }
 
@@ -122,9 +109,41 @@ public final class StudiedFloor {
         return List.copyOf(gravity);
     }
 
-    /** The same combinations with live load in every pattern but everywhere. */
-    public List<Gravity> patterned() {
-        return List.copyOf(patterned);
+    /**
+     * The same combinations with live load in every pattern but everywhere, as a check of the plan has them: the fixed ones, and
+     * by influence those that relieve or press a bearing, post or pier most.
+     *
+     * @param dead the floor under dead load
+     * @param full the floor under dead load and live load everywhere
+     */
+    public List<Gravity> patterned(Solution dead, Solution full) {
+        LoadModel model = structure.model();
+        Patterns patterns = new Patterns(model, plan());
+        for (int c = 0; !model.cells().isEmpty() && c < places().size(); c++) {
+            Solution state = dead.closed(c) ? dead : full;
+            if (state.closed(c) && !(places().get(c) instanceof ContactPlace.OnShore)) {
+                int contact = c;
+                double[] influence = model.cells().stream()
+                        .mapToDouble(cell -> state.influence(contact, cell.unit()))
+                        .toArray();
+                patterns.addInfluence(() -> name(contact), influence);
+            }
+        }
+        List<Gravity> all = new ArrayList<>();
+        patterns.all().stream().skip(1).forEach(pattern -> add(pattern, all));
+        return all;
+    }
+
+    private void add(Pattern pattern, List<Gravity> into) {
+        int group = group(Arrays.stream(pattern.loaded())
+                .mapToObj(cell -> structure.model().cells().get(cell).unit())
+                .toList());
+        for (int c = 0; c < combinations.size(); c++) {
+            Combination combination = combinations.get(c);
+            if (combination.factor(LoadKind.LIVE) > 0) {
+                into.add(new Gravity(combination.name() + ", " + pattern.name(), load(combination, group), c));
+            }
+        }
     }
 
     /**
@@ -136,7 +155,8 @@ public final class StudiedFloor {
     public List<Gravity> relieving(Solution dead, Solution full) {
         return new StabilityCases(structure.model(), combinations, 1)
                 .of(structure.frame(), names, dead, full).stream()
-                        .map(c -> new Gravity(c.name() + ", " + c.pattern(), c.load(), c.combination()))
+                        .map(c -> new Gravity(c.name() + ", " + c.pattern(), grouped(c.load()), c.combination()))
+                        .filter(distinct())
                         .toList();
     }
 
@@ -150,8 +170,46 @@ public final class StudiedFloor {
         return new StabilityCases(
                         structure.model(), Combinations.of(structure.model()).gravity())
                 .of(structure.frame(), names, dead, full).stream()
-                        .map(c -> new Gravity(c.name() + ", " + c.pattern(), c.load(), -1))
+                        .map(c -> new Gravity(c.name() + ", " + c.pattern(), grouped(c.load()), -1))
+                        .filter(distinct())
                         .toList();
+    }
+
+    /** The same load with cells that act alike as one unit: asked for at every turn, it costs one addition instead of many. */
+    private LoadCase grouped(LoadCase load) {
+        Map<Double, List<Integer>> alike = new TreeMap<>();
+        for (int i = 0; i < load.size(); i++) {
+            alike.computeIfAbsent(load.factor(i), f -> new ArrayList<>()).add(load.unit(i));
+        }
+        int[] units = new int[alike.size()];
+        double[] factors = new double[units.length];
+        int n = 0;
+        for (Map.Entry<Double, List<Integer>> one : alike.entrySet()) {
+            units[n] = group(one.getValue());
+            factors[n++] = one.getKey();
+        }
+        return new LoadCase(units, factors);
+    }
+
+    private int group(List<Integer> units) {
+        return units.size() == 1
+                ? units.get(0)
+                : groups.computeIfAbsent(units, all -> structure
+                        .solver(Give.RIGID)
+                        .addGroup(all.stream().mapToInt(Integer::intValue).toArray()));
+    }
+
+    /** Lets the same load through once: what relieves one bearing is often what relieves the next. */
+    private static Predicate<Gravity> distinct() {
+        Set<List<Double>> seen = new HashSet<>();
+        return gravity -> {
+            List<Double> key = new ArrayList<>();
+            for (int i = 0; i < gravity.load().size(); i++) {
+                key.add((double) gravity.load().unit(i));
+                key.add(gravity.load().factor(i));
+            }
+            return seen.add(key);
+        };
     }
 
     /** Rigid first; the others where posts or ground give. */

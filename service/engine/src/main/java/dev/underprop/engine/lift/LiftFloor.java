@@ -20,7 +20,7 @@ final class LiftFloor {
     private static final int NONE = -1;
 
     /** Contacts answered for before a search for turns is given up: seconds, not minutes. */
-    private static final long MOST = 8_000_000L;
+    private static final long MOST = 50_000_000L;
 
     private final StudiedFloor floor;
     private final Rules rules;

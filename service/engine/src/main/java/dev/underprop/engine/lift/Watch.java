@@ -65,11 +65,15 @@ final class Watch {
 
     /** How things stand once a stage is done: every limit under every pattern of live load. */
     Course held(Course course) {
-        List<Gravity> patterned = new ArrayList<>(floor.study().patterned());
-        if (!course.stands() || patterned.isEmpty()) {
+        if (!course.stands()) {
             return course;
         }
-        patterned.addAll(known(course.shape()).relieving());
+        Shape shape = course.shape();
+        List<Gravity> patterned = new ArrayList<>(known(shape).relieving());
+        patterned.addAll(floor.study().patterned(shape.dead(0), shape.full(0)));
+        if (patterned.isEmpty()) {
+            return course;
+        }
         Shape held = floor.at(course.raised(), patterned);
         return held.stands()
                 ? course.worse(gauges.strengths(held, course.raised(), down))
