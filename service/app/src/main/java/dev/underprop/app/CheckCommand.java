@@ -155,7 +155,8 @@ final class CheckCommand implements Callable<Integer> {
 
     private BatchSettings settings() {
         try {
-            List<ReportChoice> choices = flags.reports().stream().map(ReportChoice::of).toList();
+            List<ReportChoice> choices =
+                    flags.reports().stream().map(ReportChoice::of).toList();
             Selection selection = new Selection(includes, excludes, ignoreFile);
             selection.check();
             refuse(

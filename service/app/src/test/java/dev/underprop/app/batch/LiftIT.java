@@ -44,7 +44,10 @@ class LiftIT {
         Run run = Run.of("lift", "demo/two-spans.yaml", "--report", "json:" + file);
 
         assertThat(run.out()).contains("/lift  (member-missing)");
-        assertThat(new ObjectMapper().readTree(file.toFile()).at("/0/problem/errors/0/pointer").asText())
+        assertThat(new ObjectMapper()
+                        .readTree(file.toFile())
+                        .at("/0/problem/errors/0/pointer")
+                        .asText())
                 .isEqualTo("/lift");
     }
 

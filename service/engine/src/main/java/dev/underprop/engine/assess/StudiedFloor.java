@@ -194,9 +194,12 @@ public final class StudiedFloor {
     private int group(List<Integer> units) {
         return units.size() == 1
                 ? units.get(0)
-                : groups.computeIfAbsent(units, all -> structure
-                        .solver(Give.RIGID)
-                        .addGroup(all.stream().mapToInt(Integer::intValue).toArray()));
+                : groups.computeIfAbsent(
+                        units,
+                        all -> structure
+                                .solver(Give.RIGID)
+                                .addGroup(
+                                        all.stream().mapToInt(Integer::intValue).toArray()));
     }
 
     /** Lets the same load through once: what relieves one bearing is often what relieves the next. */

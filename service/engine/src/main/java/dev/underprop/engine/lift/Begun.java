@@ -83,11 +83,12 @@ final class Begun {
             } else if (down > request.survey().tolerance()) {
                 sunk[p] = down;
                 low.add(p);
-                remarks.add(new LiftPlan.Remark(
-                        LiftPlan.Remark.Kind.READING,
-                        names.get(p),
-                        "the floor over it is lower than its screw would have it: its pad has settled, or the post is"
-                                + " slack or leans, or the floor does not follow the beam; look before anything is turned"));
+                remarks.add(
+                        new LiftPlan.Remark(
+                                LiftPlan.Remark.Kind.READING,
+                                names.get(p),
+                                "the floor over it is lower than its screw would have it: its pad has settled, or the post is"
+                                        + " slack or leans, or the floor does not follow the beam; look before anything is turned"));
             }
         }
     }

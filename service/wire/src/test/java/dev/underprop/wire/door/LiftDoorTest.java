@@ -45,6 +45,26 @@ class LiftDoorTest {
         assertThat(plan.getRaised().getRemoved()).containsExactly("sill");
     }
 
+    /** What is pasted back takes away what the lift took away: parts of a sill too. */
+    @Test
+    void theRaisedSituationHoldsPartsAndWhatIsToComeClear() {
+        String text = Plans.text("raised.json")
+                .replaceAll(
+                        "\"name\": \"sill out\",\\s*\"removed\": \\[\\s*\"sill\"\\s*\\]",
+                        "\"name\": \"sill out\", \"clear\": [\"sill\"], \"removedParts\": [{ \"bearing\": \"sill\", \"from\": \"-1 ft\","
+                                + " \"to\": \"5 ft\" }]")
+                .replaceAll("\"turned\": \\[[^\\]]*\\],\\s*\"readings\": \\[[^\\]]*\\]", "\"order\": \"most to go\"")
+                .replaceAll("\"order\": \"middle outward\",", "");
+        LiftPlan plan = lift(text, UnitSystem.US);
+
+        assertThat(plan.getRaised()).as(plan.getHeadline()).isNotNull();
+        assertThat(plan.getRaised().getRemoved()).isNull();
+        assertThat(plan.getRaised().getClear()).containsExactly("sill");
+        assertThat(plan.getRaised().getRemovedParts())
+                .extracting(p -> p.getBearing() + " " + p.getFrom() + " " + p.getTo())
+                .containsExactly("sill -1 ft 5 ft");
+    }
+
     @Test
     void unitsChangeNothingButTheNumbersShown() {
         LiftPlan us = lift(Plans.text("raised.json"), UnitSystem.US);

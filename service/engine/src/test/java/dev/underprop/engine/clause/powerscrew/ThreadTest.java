@@ -43,8 +43,7 @@ class ThreadTest {
     void efficiencyIsWorkOverWork() {
         double torque = raising(ACME, 1000, 0.15);
 
-        assertThat(ACME.efficiency(0.15).value())
-                .isCloseTo(1000 * INCH / 4 / (2 * Math.PI * torque), within(1e-12));
+        assertThat(ACME.efficiency(0.15).value()).isCloseTo(1000 * INCH / 4 / (2 * Math.PI * torque), within(1e-12));
     }
 
     /** Khurmi and Gupta, Theory of Machines, 14th edition, example 10.9: 61.1 N at a lever of 0.7 m (printed 62, rounded). */
@@ -92,7 +91,9 @@ class ThreadTest {
         assertThat(raising(steep, 1000, 0.5)).isCloseTo(1000 / (2 * Math.PI) * 1.5 / 0.5, within(1e-9));
         assertThat(raising(new Thread(1 / Math.PI, 0.5, StrictMath.toRadians(30)), 1000, 0.5))
                 .isCloseTo(
-                        1000 / (2 * Math.PI) * (0.5 + 0.5 / StrictMath.cos(Math.PI / 6))
+                        1000
+                                / (2 * Math.PI)
+                                * (0.5 + 0.5 / StrictMath.cos(Math.PI / 6))
                                 / (1 - 0.25 / StrictMath.cos(Math.PI / 6)),
                         within(1e-9));
     }
