@@ -9,11 +9,11 @@ import dev.underprop.app.report.TextReport;
 import dev.underprop.app.source.Selection;
 import dev.underprop.app.source.StandardInput;
 import dev.underprop.wire.door.AnswerOptions;
-import dev.underprop.wire.quantity.UnitSystem;
 import dev.underprop.wire.record.Extent;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -43,15 +43,8 @@ final class CheckCommand implements Callable<Integer> {
             description = "Files, folders and archives with plans; - is the standard input.")
     private List<String> paths = List.of();
 
-    @Option(
-            names = "--report",
-            paramLabel = "KIND[:FILE]",
-            description = {
-                "Writes a report; may be given more than once. KIND is text, json, ndjson, csv (a row a check), junit, sarif,"
-                        + " markdown, html or baseline. Without FILE, or with -, it goes to the standard output, which one"
-                        + " report can have; people's text then goes to the error output."
-            })
-    private List<String> reports = List.of();
+    @Mixin
+    private AnswerFlags flags = new AnswerFlags();
 
     @Option(
             names = "--detail",
@@ -67,14 +60,6 @@ final class CheckCommand implements Callable<Integer> {
             converter = Choices.Levels.class,
             description = "How much the text says of each plan: full, or lines when it goes to the error output.")
     private List<TextReport.Level> level = List.of();
-
-    @Option(
-            names = "--units",
-            defaultValue = "us",
-            paramLabel = "us|si",
-            converter = Choices.Units.class,
-            description = "Units of the results, ${DEFAULT-VALUE} unless given.")
-    private UnitSystem units = UnitSystem.US;
 
     @Option(
             names = "--include",
@@ -170,7 +155,8 @@ final class CheckCommand implements Callable<Integer> {
 
     private BatchSettings settings() {
         try {
-            List<ReportChoice> choices = reports.stream().map(ReportChoice::of).toList();
+            List<ReportChoice> choices =
+                    flags.reports().stream().map(ReportChoice::of).toList();
             Selection selection = new Selection(includes, excludes, ignoreFile);
             selection.check();
             refuse(
@@ -185,7 +171,7 @@ final class CheckCommand implements Callable<Integer> {
             boolean machine = choices.stream().anyMatch(ReportChoice::standard);
             TextReport.Level usual = machine ? TextReport.Level.LINES : TextReport.Level.FULL;
             return new BatchSettings(
-                    new AnswerOptions(units, detail.answer(), working),
+                    new AnswerOptions(flags.units(), detail.answer(), working),
                     choices,
                     new ReportOptions(
                             detail == Choices.RecordDetail.BRIEF ? Extent.BRIEF : Extent.WHOLE,

@@ -1,36 +1,39 @@
 package dev.underprop.app;
 
 import dev.underprop.app.batch.LiftRun;
-import dev.underprop.wire.quantity.UnitSystem;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Plans the lift of one plan. */
 @Command(
         name = "lift",
         description =
                 "Plans the lift that a job plan asks for: stages, passes, turns, and what to read after each stage.",
+        footer = {
+            "",
+            "Exit status:",
+            "  0  planned, and everything was checked",
+            "  1  impossible, short of its targets, unstable, or not everything was checked",
+            "  2  the job could not be done"
+        },
         mixinStandardHelpOptions = true)
 final class LiftCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
 
     @Parameters(paramLabel = "PLAN", description = "The plan; it ends in .yaml, .yml or .json.")
     private String path = "";
 
-    @Option(
-            names = "--units",
-            defaultValue = "us",
-            paramLabel = "us|si",
-            converter = Choices.Units.class,
-            description = "Units of the results, ${DEFAULT-VALUE} unless given.")
-    private UnitSystem units = UnitSystem.US;
-
-    @Option(names = "--json", description = "Writes the lift plan as JSON instead of words.")
-    private boolean json;
+    @Mixin
+    private AnswerFlags flags = new AnswerFlags();
 
     @Override
     public Integer call() {
-        return new LiftRun(units, json).run(path);
+        return new LiftRun(flags.units(), flags.json(spec)).run(path);
     }
 }

@@ -2,12 +2,11 @@ package dev.underprop.app;
 
 import dev.underprop.app.batch.PadSizings;
 import dev.underprop.wire.door.AnswerOptions;
-import dev.underprop.wire.quantity.UnitSystem;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -25,21 +24,14 @@ import picocli.CommandLine.Spec;
         },
         mixinStandardHelpOptions = true)
 final class PadsCommand implements Callable<Integer> {
-    private static final String JSON = "json:";
-
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
     @Parameters(paramLabel = "FILE", description = "The request, ending in .yaml, .yml or .json.")
     private String file = "";
 
-    @Option(
-            names = "--units",
-            defaultValue = "us",
-            paramLabel = "us|si",
-            converter = Choices.Units.class,
-            description = "Units of the results, ${DEFAULT-VALUE} unless given.")
-    private UnitSystem units = UnitSystem.US;
+    @Mixin
+    private AnswerFlags flags = new AnswerFlags();
 
     @Option(
             names = "--detail",
@@ -49,20 +41,8 @@ final class PadsCommand implements Callable<Integer> {
             description = "How much is told, ${DEFAULT-VALUE} unless given.")
     private AnswerOptions.Detail detail = AnswerOptions.Detail.COMPACT;
 
-    @Option(
-            names = "--report",
-            paramLabel = "json:FILE",
-            description =
-                    "Writes the record of the answer; FILE - is the standard output, and people's text goes to the error output.")
-    private String report = "";
-
     @Override
     public Integer call() {
-        if (!report.isEmpty() && (!report.startsWith(JSON) || report.length() == JSON.length())) {
-            throw new ParameterException(
-                    spec.commandLine(), "A report is written as json:FILE, not as " + report + ".");
-        }
-        String to = report.isEmpty() ? "" : report.substring(JSON.length());
-        return new PadSizings(new AnswerOptions(units, detail), to).run(file);
+        return new PadSizings(new AnswerOptions(flags.units(), detail), flags.json(spec)).run(file);
     }
 }

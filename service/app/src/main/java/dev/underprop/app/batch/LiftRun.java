@@ -12,38 +12,44 @@ import dev.underprop.wire.quantity.UnitSystem;
 import dev.underprop.wire.record.Entry;
 import dev.underprop.wire.record.Outcome;
 import dev.underprop.wire.record.ProblemForm;
+import java.io.UncheckedIOException;
 import java.util.List;
 
 /** Plans one lift from a file. */
 public final class LiftRun {
 
     private final AnswerOptions options;
-    private final LiftReport report;
+    private final String report;
 
     /**
      * A run.
      *
      * @param units of the results
-     * @param json whether to write JSON instead of words
+     * @param report file for the record, {@code -} for the standard output, empty for none
      */
-    public LiftRun(UnitSystem units, boolean json) {
+    public LiftRun(UnitSystem units, String report) {
         this.options = new AnswerOptions(units, AnswerOptions.Detail.COMPACT);
-        this.report = new LiftReport(json);
+        this.report = report;
         Quiet.logging();
     }
 
     /** Plans the lift of the plan at a path and returns the exit status. */
     public int run(String path) {
-        Entry entry = OneFile.read(path);
-        return entry instanceof Entry.Text text
-                ? answer(text)
-                : refused(entry, ProblemForm.UNREADABLE, List.of(((Entry.Wrong) entry).fault()));
+        try {
+            Entry entry = OneFile.read(path);
+            return entry instanceof Entry.Text text
+                    ? answer(text)
+                    : refused(entry, ProblemForm.UNREADABLE, List.of(((Entry.Wrong) entry).fault()));
+        } catch (UncheckedIOException e) {
+            System.err.println("underprop lift: " + e.getMessage());
+            return Batch.NOT_DONE;
+        }
     }
 
     private int answer(Entry.Text text) {
         Answer<LiftPlan> answer = new PlanDoor().lift(text.bytes(), text.format(), options);
         if (answer instanceof Answer.Judged<LiftPlan> judged) {
-            report.plan(text.name().key(), judged.model());
+            LiftReport.to(report).planned(text.name(), judged.model());
             return judged.model().getOutcome() == LiftOutcome.PLANNED ? Batch.ADEQUATE : Batch.NOT_ADEQUATE;
         }
         if (answer instanceof Answer.Faulty<LiftPlan> faulty) {
@@ -54,7 +60,7 @@ public final class LiftRun {
 
     private int refused(Entry entry, ProblemForm kind, List<Fault> faults) {
         String subject = kind == ProblemForm.FAULTY ? "plan" : "file";
-        report.refused((Outcome.Refused) Outcome.refused(entry.name(), "", kind, subject, faults));
+        LiftReport.to(report).refused((Outcome.Refused) Outcome.refused(entry.name(), "", kind, subject, faults));
         return Batch.NOT_DONE;
     }
 }

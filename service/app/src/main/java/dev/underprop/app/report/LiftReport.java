@@ -1,45 +1,36 @@
 package dev.underprop.app.report;
 
 import dev.underprop.api.model.LiftPlan;
-import dev.underprop.wire.door.Documents;
+import dev.underprop.wire.record.EntryName;
 import dev.underprop.wire.record.Outcome;
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 
-/** Writes a lift to the standard output: words for the crew, or JSON for a program, with the same content. */
+/** What the crew and a program read of a lift: words, and a record with the same content. */
 public final class LiftReport {
-    private final boolean json;
+    private final OneRecord record;
+
+    private LiftReport(OneRecord record) {
+        this.record = record;
+    }
 
     /**
      * A report.
      *
-     * @param json whether to write JSON
+     * @param file where the record goes, {@code -} for the standard output, empty for nowhere; people's text goes to the standard
+     *     output, or to the error output when the other belongs to a program
      */
-    public LiftReport(boolean json) {
-        this.json = json;
+    public static LiftReport to(String file) {
+        return new LiftReport(new OneRecord(file));
     }
 
     /** A lift that was planned, or that cannot be. */
-    public void plan(String path, LiftPlan plan) {
-        try (PrintStream out = on(FileDescriptor.out)) {
-            if (json) {
-                out.writeBytes(Documents.json(plan, true));
-            } else {
-                out.print(new LiftText(Paint.forTerminal()).of(path, plan));
-            }
-        }
+    public void planned(EntryName name, LiftPlan plan) {
+        record.write(name, "result", plan);
+        record.say(new LiftText(record.paint()).of(name.key(), plan));
     }
 
-    /** A plan that could not be read, or makes no sense; people read it on the error output where a program reads the other. */
-    public void refused(Outcome.Refused problem) {
-        try (PrintStream out = on(json ? FileDescriptor.err : FileDescriptor.out)) {
-            out.println(new ProblemText(json ? new Paint(false) : Paint.forTerminal()).of(problem));
-        }
-    }
-
-    private static PrintStream on(FileDescriptor descriptor) {
-        return new PrintStream(new FileOutputStream(descriptor), false, StandardCharsets.UTF_8);
+    /** A plan that could not be read, or makes no sense. */
+    public void refused(Outcome.Refused refused) {
+        record.write(refused.name(), "problem", refused.problem());
+        record.say(new ProblemText(record.paint()).of(refused) + "\n");
     }
 }

@@ -1,5 +1,6 @@
 package dev.underprop.app.report;
 
+import dev.underprop.api.model.BearingPart;
 import dev.underprop.api.model.LiftHelp;
 import dev.underprop.api.model.LiftLimitUse;
 import dev.underprop.api.model.LiftObstacle;
@@ -10,11 +11,13 @@ import dev.underprop.api.model.LiftPostResult;
 import dev.underprop.api.model.LiftRelease;
 import dev.underprop.api.model.LiftRemark;
 import dev.underprop.api.model.LiftSituation;
+import dev.underprop.api.model.LiftSpan;
 import dev.underprop.api.model.LiftStage;
 import dev.underprop.api.model.Quantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** A lift in words that a crew lead can read aloud: first who keeps away and when to stop, then turn after turn. */
@@ -105,10 +108,13 @@ final class LiftText {
         for (LiftPointResult point : points) {
             Quantity read = point.getRead();
             Quantity off = point.getOutBy();
-            if (read != null && off != null) {
-                String judged = off.getValue() == 0 ? "as expected" : "off by " + CheckText.shown(off);
+            LiftSpan expected = point.getExpected();
+            if (read != null && off != null && expected != null) {
+                String judged = off.getValue() == 0
+                        ? "as expected"
+                        : "OFF by " + CheckText.shown(off) + " more than may be read wrong";
                 lines.add(point.getPoint() + ": read " + CheckText.shown(read) + ", expected "
-                        + LiftTurnText.span(point.getStart()) + ": " + judged + ".");
+                        + LiftTurnText.span(expected) + ": " + judged + ".");
             }
         }
         return lines;
@@ -172,16 +178,43 @@ final class LiftText {
 
     private void raised(StringBuilder out, @Nullable LiftSituation raised) {
         if (raised != null) {
-            List<String> lifts = raised.getLifts().stream()
-                    .map(l -> "{ post: " + l.getPost() + ", lift: " + l.getLift() + " }")
-                    .toList();
-            List<String> removed = raised.getRemoved();
-            String gone = removed == null || removed.isEmpty() ? "" : ", removed: [" + String.join(", ", removed) + "]";
             section(
                     out,
                     "The raised floor, to be pasted into the plan's situations and checked",
-                    List.of("{ name: " + raised.getName() + gone + ", lifts: [" + String.join(", ", lifts) + "] }"));
+                    List.of(pasted(raised)));
         }
+    }
+
+    /** In plan syntax, every text in quotes: names may hold whatever means something there. */
+    static String pasted(LiftSituation raised) {
+        StringBuilder out = new StringBuilder("{ name: ").append(quoted(raised.getName()));
+        List<String> removed = raised.getRemoved();
+        if (removed != null) {
+            out.append(", removed: ").append(quoted(removed));
+        }
+        List<BearingPart> parts = raised.getRemovedParts();
+        if (parts != null) {
+            out.append(parts.stream()
+                    .map(p -> "{ bearing: " + quoted(p.getBearing()) + ", from: " + quoted(p.getFrom()) + ", to: "
+                            + quoted(p.getTo()) + " }")
+                    .collect(Collectors.joining(", ", ", removedParts: [", "]")));
+        }
+        List<String> clear = raised.getClear();
+        if (clear != null) {
+            out.append(", clear: ").append(quoted(clear));
+        }
+        out.append(raised.getLifts().stream()
+                .map(l -> "{ post: " + quoted(l.getPost()) + ", lift: " + quoted(l.getLift()) + " }")
+                .collect(Collectors.joining(", ", ", lifts: [", "]")));
+        return out.append(" }").toString();
+    }
+
+    private static String quoted(List<String> names) {
+        return names.stream().map(LiftText::quoted).collect(Collectors.joining(", ", "[", "]"));
+    }
+
+    private static String quoted(String text) {
+        return '"' + Lines.visible(text).replace("\\", "\\\\").replace("\"", "\\\"") + '"';
     }
 
     private static void section(StringBuilder out, String heading, List<String> lines) {

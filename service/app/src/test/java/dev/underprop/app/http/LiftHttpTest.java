@@ -30,7 +30,7 @@ class LiftHttpTest {
         "lift-together.yaml, PLANNED, ''",
         "lift-alone.yaml, IMPOSSIBLE, POST",
         "lift-far-wall.yaml, IMPOSSIBLE, CONTACT",
-        "lift-sinking-pad.yaml, PLANNED, ''",
+        "lift-sinking-pad.yaml, INCOMPLETE, ''",
         "lift-hopeless.yaml, IMPOSSIBLE, SLOPE"
     })
     void everyDemoHasItsOutcome(String demo, String outcome, String stops) throws IOException {
@@ -76,6 +76,22 @@ class LiftHttpTest {
 
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.jsonPath().getString("errors[0].pointer")).isEqualTo("/lift");
+    }
+
+    /** Read higher than anything turned explains: nobody turns a screw. */
+    @Test
+    void aReadingThatNothingExplainsIssuesNoStage() throws IOException {
+        String high =
+                Demos.text("lift-sinking-pad.yaml").replace("over A3, level: -0.26 in", "over A3, level: -0.2 in");
+        Response answer = Client.postYaml(LIFTS, high);
+        JsonNode plan = JSON.readTree(answer.asByteArray());
+
+        assertThat(plan.get("outcome").asText()).isEqualTo("INCOMPLETE");
+        assertThat(plan.get("headline").asText())
+                .startsWith("Stop: turn no screw.")
+                .contains("Over A3");
+        assertThat(plan.get("stages")).isEmpty();
+        assertThat(plan.has("raised")).isFalse();
     }
 
     @Test

@@ -18,7 +18,8 @@ import java.util.Set;
 
 /**
  * Cases that try to lift the floor off what carries it: for every bearing, post and pier 0.6 of the dead load that presses it,
- * and in full whatever relieves it. By influence in the state under dead load, as for live load patterns.
+ * and in full whatever relieves it. By influence in the state under dead load, as for live load patterns. With all of dead
+ * load instead, they are what opens a contact furthest without making anything tip.
  */
 final class StabilityCases {
 
@@ -31,12 +32,19 @@ final class StabilityCases {
 
     private final LoadModel model;
     private final List<Combination> gravity;
+    private final double holding;
     private final Set<Relief> known = new HashSet<>();
     private final List<Case> cases = new ArrayList<>();
 
     StabilityCases(LoadModel model, List<Combination> gravity) {
+        this(model, gravity, HOLDING);
+    }
+
+    /** @param holding part of dead load that holds, 1 for all of it */
+    StabilityCases(LoadModel model, List<Combination> gravity, double holding) {
         this.model = model;
         this.gravity = gravity;
+        this.holding = holding;
     }
 
     /** Adds the cases that relieve each bearing, post and pier, grouped by what they are. */
@@ -67,7 +75,9 @@ final class StabilityCases {
                     relieves(model.snow(), closed, state));
             boolean some = !relief.live.isEmpty() || relief.roofLive || relief.snow || !relief.dead.isEmpty();
             if (some && known.add(relief)) {
-                gravity.forEach(combination -> add(name, relief, combination));
+                for (int i = 0; i < gravity.size(); i++) {
+                    add(name, relief, i);
+                }
             }
         }
     }
@@ -94,13 +104,15 @@ final class StabilityCases {
         return contacts.stream().mapToDouble(c -> state.influence(c, unit)).sum();
     }
 
-    private void add(String name, Relief relief, Combination combination) {
+    private void add(String name, Relief relief, int index) {
+        Combination combination = gravity.get(index);
+        boolean whole = holding == 1;
         int most = 3 + relief.dead.cardinality() + relief.live.cardinality();
         int[] units = new int[most];
         double[] factors = new double[most];
-        int n = Cases.put(units, factors, 0, model.dead(), HOLDING);
-        for (int i = relief.dead.nextSetBit(0); i >= 0; i = relief.dead.nextSetBit(i + 1)) {
-            n = Cases.put(units, factors, n, model.deadCells().get(i).unit(), 1 - HOLDING);
+        int n = Cases.put(units, factors, 0, model.dead(), holding);
+        for (int i = whole ? -1 : relief.dead.nextSetBit(0); i >= 0; i = relief.dead.nextSetBit(i + 1)) {
+            n = Cases.put(units, factors, n, model.deadCells().get(i).unit(), 1 - holding);
         }
         int before = n;
         n = Cases.put(
@@ -114,12 +126,12 @@ final class StabilityCases {
         for (int i = relief.live.nextSetBit(0); i >= 0; i = relief.live.nextSetBit(i + 1)) {
             n = Cases.put(units, factors, n, model.cells().get(i).unit(), combination.factor(LoadKind.LIVE));
         }
-        boolean deadAlone = combination.controlling() == LoadKind.DEAD;
+        boolean deadAlone = !whole && combination.controlling() == LoadKind.DEAD;
         if (n > before || deadAlone) {
             cases.add(new Case(
                     Level.STABILITY,
-                    -1,
-                    "0.6 D where it holds, " + combination.name() + " where it lifts",
+                    whole ? index : -1,
+                    whole ? combination.name() : "0.6 D where it holds, " + combination.name() + " where it lifts",
                     "load where it relieves " + name,
                     false,
                     new LoadCase(Arrays.copyOf(units, n), Arrays.copyOf(factors, n))));

@@ -8,6 +8,8 @@ import dev.underprop.engine.check.MemberLimits;
 import dev.underprop.engine.clause.asce7_16.Combination;
 import dev.underprop.engine.clause.asce7_16.LoadKind;
 import dev.underprop.engine.load.LoadModel;
+import dev.underprop.engine.load.Pattern;
+import dev.underprop.engine.load.Patterns;
 import dev.underprop.engine.pad.PadPressure;
 import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.Post;
@@ -20,7 +22,15 @@ import dev.underprop.engine.statics.Rules;
 import dev.underprop.engine.statics.Solution;
 import dev.underprop.engine.statics.UnitLoad;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Predicate;
 
 /** The floor of a plan as an assessment sees it, for rooms that follow it through changes of their own, such as a lift. */
 public final class StudiedFloor {
@@ -29,6 +39,7 @@ public final class StudiedFloor {
     private final Names names;
     private final List<Combination> combinations;
     private final List<Gravity> gravity = new ArrayList<>();
+    private final Map<List<Integer>, Integer> groups = new HashMap<>();
 
     private StudiedFloor(JobPlan plan, Halt halt) {
         this.structure = new Structure(plan, halt);
@@ -42,8 +53,9 @@ public final class StudiedFloor {
         int everywhere = live.length == 0
                 ? LoadModel.ABSENT
                 : structure.solver(Give.RIGID).addGroup(live);
-        for (Combination combination : combinations) {
-            gravity.add(new Gravity(combination.name(), load(combination, everywhere)));
+        for (int c = 0; c < combinations.size(); c++) {
+            Combination combination = combinations.get(c);
+            gravity.add(new Gravity(combination.name(), load(combination, everywhere), c));
         }
     }
 
@@ -59,10 +71,11 @@ public final class StudiedFloor {
     /**
      * Gravity loads that act together, all of dead load among them.
      *
-     * @param name of the combination
-     * @param load live load everywhere
+     * @param name of the combination, and of what it does with live load
+     * @param load for statics
+     * @param combination by which strength is judged: its place in {@link #gravity}; -1 where only standing is looked at
      */
-    public record Gravity(String name, LoadCase load) {}
+    public record Gravity(String name, LoadCase load, int combination) {}
 
     /**
      * A bound on how far posts and ground give.
@@ -97,9 +110,60 @@ public final class StudiedFloor {
         return structure.frame().places();
     }
 
-    /** Combinations of gravity loads with all of dead load, dead load alone first. */
+    /** Combinations of gravity loads with all of dead load, live load everywhere, dead load alone first. */
     public List<Gravity> gravity() {
         return List.copyOf(gravity);
+    }
+
+    /**
+     * The same combinations with live load in every pattern but everywhere, as a check of the plan has them: the fixed ones, and
+     * by influence those that relieve or press a bearing, post or pier most.
+     *
+     * @param dead the floor under dead load
+     * @param full the floor under dead load and live load everywhere
+     */
+    public List<Gravity> patterned(Solution dead, Solution full) {
+        LoadModel model = structure.model();
+        Patterns patterns = new Patterns(model, plan());
+        for (int c = 0; !model.cells().isEmpty() && c < places().size(); c++) {
+            Solution state = dead.closed(c) ? dead : full;
+            if (state.closed(c) && !(places().get(c) instanceof ContactPlace.OnShore)) {
+                int contact = c;
+                double[] influence = model.cells().stream()
+                        .mapToDouble(cell -> state.influence(contact, cell.unit()))
+                        .toArray();
+                patterns.addInfluence(() -> name(contact), influence);
+            }
+        }
+        List<Gravity> all = new ArrayList<>();
+        patterns.all().stream().skip(1).forEach(pattern -> add(pattern, all));
+        return all;
+    }
+
+    private void add(Pattern pattern, List<Gravity> into) {
+        int group = group(Arrays.stream(pattern.loaded())
+                .mapToObj(cell -> structure.model().cells().get(cell).unit())
+                .toList());
+        for (int c = 0; c < combinations.size(); c++) {
+            Combination combination = combinations.get(c);
+            if (combination.factor(LoadKind.LIVE) > 0) {
+                into.add(new Gravity(combination.name() + ", " + pattern.name(), load(combination, group), c));
+            }
+        }
+    }
+
+    /**
+     * All of dead load, and whatever else relieves a bearing, post or pier, for each of them.
+     *
+     * @param dead the floor under dead load
+     * @param full the floor under dead load and live load everywhere
+     */
+    public List<Gravity> relieving(Solution dead, Solution full) {
+        return new StabilityCases(structure.model(), combinations, 1)
+                .of(structure.frame(), names, dead, full).stream()
+                        .map(c -> new Gravity(c.name() + ", " + c.pattern(), grouped(c.load()), c.combination()))
+                        .filter(distinct())
+                        .toList();
     }
 
     /**
@@ -112,8 +176,49 @@ public final class StudiedFloor {
         return new StabilityCases(
                         structure.model(), Combinations.of(structure.model()).gravity())
                 .of(structure.frame(), names, dead, full).stream()
-                        .map(c -> new Gravity(c.name() + ", " + c.pattern(), c.load()))
+                        .map(c -> new Gravity(c.name() + ", " + c.pattern(), grouped(c.load()), -1))
+                        .filter(distinct())
                         .toList();
+    }
+
+    /** The same load with cells that act alike as one unit: asked for at every turn, it costs one addition instead of many. */
+    private LoadCase grouped(LoadCase load) {
+        Map<Double, List<Integer>> alike = new TreeMap<>();
+        for (int i = 0; i < load.size(); i++) {
+            alike.computeIfAbsent(load.factor(i), f -> new ArrayList<>()).add(load.unit(i));
+        }
+        int[] units = new int[alike.size()];
+        double[] factors = new double[units.length];
+        int n = 0;
+        for (Map.Entry<Double, List<Integer>> one : alike.entrySet()) {
+            units[n] = group(one.getValue());
+            factors[n++] = one.getKey();
+        }
+        return new LoadCase(units, factors);
+    }
+
+    private int group(List<Integer> units) {
+        return units.size() == 1
+                ? units.get(0)
+                : groups.computeIfAbsent(
+                        units,
+                        all -> structure
+                                .solver(Give.RIGID)
+                                .addGroup(
+                                        all.stream().mapToInt(Integer::intValue).toArray()));
+    }
+
+    /** Lets the same load through once: what relieves one bearing is often what relieves the next. */
+    private static Predicate<Gravity> distinct() {
+        Set<List<Double>> seen = new HashSet<>();
+        return gravity -> {
+            List<Double> key = new ArrayList<>();
+            for (int i = 0; i < gravity.load().size(); i++) {
+                key.add((double) gravity.load().unit(i));
+                key.add(gravity.load().factor(i));
+            }
+            return seen.add(key);
+        };
     }
 
     /** Rigid first; the others where posts or ground give. */
@@ -155,6 +260,19 @@ public final class StudiedFloor {
     /** Which contacts are there in a situation, and which hold down. */
     public Rules rules(Situation situation) {
         return structure.frame().rules(situation, Ties.HOLD);
+    }
+
+    /** The same with every shore away, its beam and its posts. */
+    public Rules withoutShores(Situation situation) {
+        Rules rules = rules(situation);
+        BitSet absent = rules.absent();
+        for (int c = 0; c < places().size(); c++) {
+            ContactPlace place = places().get(c);
+            if (place instanceof ContactPlace.OnShore || place instanceof ContactPlace.OnPost) {
+                absent.set(c);
+            }
+        }
+        return new Rules(absent, rules.fastened());
     }
 
     /** Whether a contact is taken away in a situation. */

@@ -19,13 +19,16 @@ final class Gauges {
     /** An opening that counts as none (m): below any feeler gauge, above rounding. */
     static final double CLOSED = 1e-5;
 
+    /** A screw that is this much below where it was snug is below it (m): above rounding. */
+    private static final double BELOW = 1e-9;
+
     /** A pull that counts as none (N). */
     private static final double NO_PULL = 1;
 
     private final LiftFloor floor;
     private final LiftRequest request;
     private final Situation during;
-    private final double[] sunk;
+    private final boolean[] carried;
     private final List<Limit> limits = new ArrayList<>();
     private final Set<String> open = new LinkedHashSet<>();
     private final List<Integer> stays = new ArrayList<>();
@@ -34,12 +37,12 @@ final class Gauges {
     private final Members members;
     private final boolean[] free;
 
-    /** @param sunk how far what each post stands on has come down: its screw stands out so much further (m) */
-    Gauges(LiftFloor floor, LiftRequest request, Situation during, double[] sunk) {
+    /** @param carried by post, whether it carries anything when the turns begin, so that it is watched before it is raised */
+    Gauges(LiftFloor floor, LiftRequest request, Situation during, boolean[] carried) {
         this.floor = floor;
         this.request = request;
         this.during = during;
-        this.sunk = sunk.clone();
+        this.carried = carried.clone();
         LiftLimits.Ratios ratios = request.limits().ratios();
         StudiedFloor study = floor.study();
         this.free = new boolean[floor.heads().size()];
@@ -53,6 +56,15 @@ final class Gauges {
             LiftFloor.Head head = floor.heads().get(p);
             free[p] = !study.post(head.place()).ends().fastened();
             limits.add(new Limit(Limit.Kind.SLACK, study.name(head.contact()), slack(p)));
+        }
+        for (int p = 0; p < free.length; p++) {
+            String name = study.name(floor.heads().get(p).contact());
+            limits.add(
+                    new Limit(Limit.Kind.TRAVEL, name, request.screws().get(p).travel()));
+            limits.add(new Limit(
+                    Limit.Kind.TRAVEL,
+                    name + ", downwards",
+                    request.screws().get(p).down()));
         }
         this.members = new Members(study, during);
         members.limits(ratios, limits);
@@ -109,6 +121,10 @@ final class Gauges {
         return limits;
     }
 
+    boolean[] carried() {
+        return carried.clone();
+    }
+
     /** What could not be checked and why, in words. */
     Set<String> open() {
         return open;
@@ -120,30 +136,90 @@ final class Gauges {
      * @param down whether the posts are being let down, so that they may go slack
      */
     double[] read(Shape shape, double[] raised, boolean down) {
+        double[] values = strengths(shape, raised, down);
+        travel(raised, values);
+        slopes.read(shape, values, values.length - slopes.count());
+        return values;
+    }
+
+    /** The same without what dead load alone decides: 0 there. */
+    double[] strengths(Shape shape, double[] raised, boolean down) {
+        double[] values = contacts(shape, raised, down);
+        members.read(shape, values, ofPosts());
+        return values;
+    }
+
+    /** The same for posts, pads, contacts and fastenings alone. */
+    double[] contacts(Shape shape, double[] raised, boolean down) {
         double[] values = new double[limits.size()];
         int posts = floor.heads().size();
         for (int p = 0; p < posts; p++) {
             LiftFloor.Head head = floor.heads().get(p);
             double load = shape.greatest(head.contact());
-            values[p] = ratio(floor.study().post(head.place(), Math.max(0, raised[p] + sunk[p]), load));
+            values[p] = ratio(floor.study().post(head.place(), Math.max(0, raised[p]), load));
             values[posts + p] = ratio(floor.study().pad(head.place(), load));
-            values[2 * posts + p] = down || !free[p] || raised[p] <= 0 ? 0 : opening(shape, head.contact());
+            values[2 * posts + p] = down || !watched(p, raised) ? 0 : slack(shape, p);
         }
-        int n = members.read(shape, values, 3 * posts);
+        int n = ofPosts() + members.count();
         for (int c : stays) {
             values[n++] = opening(shape, c);
         }
         for (int c : ties) {
             values[n++] = pull(shape, c);
         }
-        slopes.read(shape, values, n);
         return values;
+    }
+
+    /** Values of posts: strength, pad, slack, travel either way. */
+    private int ofPosts() {
+        return 5 * floor.heads().size();
+    }
+
+    /** A post that is not fastened is watched from where it carries or was raised. */
+    private boolean watched(int p, double[] raised) {
+        return free[p] && (raised[p] > 0 || carried[p]);
+    }
+
+    private void travel(double[] raised, double[] values) {
+        int posts = floor.heads().size();
+        for (int p = 0; p < posts; p++) {
+            LiftScrew screw = request.screws().get(p);
+            double turned =
+                    raised[p] + floor.study().post(floor.heads().get(p).place()).gap();
+            values[3 * posts + 2 * p] = Double.isNaN(screw.travel()) ? Double.NaN : Math.max(0, turned);
+            boolean below = turned < -BELOW;
+            values[3 * posts + 2 * p + 1] = !below ? 0 : Double.isNaN(screw.down()) ? Double.NaN : -turned;
+            if (below && Double.isNaN(screw.down())) {
+                open.add("screw travel: how far the screw of "
+                        + floor.study().name(floor.heads().get(p).contact())
+                        + " can go down from where it is snug is not stated (declare: travelDown)");
+            }
+        }
+    }
+
+    /** Where a post is taken to stand lower than its screw would have it, it is slack already. */
+    private double slack(Shape shape, int p) {
+        double widest = 0;
+        for (int b = 0; b < shape.bounds(); b++) {
+            boolean doubted = floor.bounds().get(b).doubt().lower(p) > 0;
+            widest = Math.max(
+                    widest, doubted ? 0 : opening(shape, b, floor.heads().get(p).contact()));
+        }
+        return widest;
     }
 
     private static double opening(Shape shape, int contact) {
         double widest = 0;
         for (int b = 0; b < shape.bounds(); b++) {
-            widest = Math.max(widest, shape.dead(b).opening(contact));
+            widest = Math.max(widest, opening(shape, b, contact));
+        }
+        return widest;
+    }
+
+    private static double opening(Shape shape, int bound, int contact) {
+        double widest = 0;
+        for (int i = 0; i < shape.cases(); i++) {
+            widest = Math.max(widest, shape.of(bound, i).opening(contact));
         }
         return widest;
     }

@@ -13,35 +13,29 @@ final class Help {
     private static final int MOST = 4;
 
     private final Planning planning;
+    private final Run.Start start;
     private final LiftFloor floor;
     private final Gauges gauges;
     private final Levels levels;
-    private final Begun begun;
 
-    Help(Planning planning, LiftFloor floor, Gauges gauges, Levels levels, Begun begun) {
+    Help(Planning planning, Run.Start start, Levels levels) {
         this.planning = planning;
-        this.floor = floor;
-        this.gauges = gauges;
+        this.start = start;
+        this.floor = start.floor();
+        this.gauges = start.gauges();
         this.levels = levels;
-        this.begun = begun;
     }
 
     LiftPlan.Stopped stopped(Run run, Steps steps) {
-        if (!run.lifts().isEmpty()) {
-            return lifts(run);
-        }
-        if (floor.spent()) {
-            return spent(run);
-        }
         Stager.Refusal refusal = run.refusal();
         String post = planning.wanted().posts().get(refusal.post()).name();
         double raised = run.course().raised()[refusal.post()];
         int stage = run.attempted();
         if (refusal.limit() < 0) {
             Limit none = new Limit(Limit.Kind.CONTACT, post, 0);
-            String moves = refusal.after().shape().stands()
+            String moves = refusal.after().stands()
                     ? "the order of turns leaves no way on"
-                    : refusal.after().shape().moves();
+                    : refusal.after().words();
             return new LiftPlan.Stopped(stage, post, raised, none, Double.NaN, moves, finer(steps));
         }
         Limit limit = gauges.limits().get(refusal.limit());
@@ -49,24 +43,6 @@ final class Help {
         List<LiftPlan.Help> help = new ArrayList<>(finer(steps));
         help.addAll(aside(steps, refusal.limit()));
         return new LiftPlan.Stopped(stage, post, raised, limit, value, "", help);
-    }
-
-    private LiftPlan.Stopped spent(Run run) {
-        String first = planning.wanted().posts().get(0).name();
-        String words = "the search for turns was given up: the job is too large for one answer; divide it, or state"
-                + " coarser turns";
-        Limit none = new Limit(Limit.Kind.CONTACT, first, 0);
-        return new LiftPlan.Stopped(
-                run.attempted(), first, run.course().raised()[0], none, Double.NaN, words, List.of());
-    }
-
-    /** After a stage, something would move if only part of dead load held. */
-    private LiftPlan.Stopped lifts(Run run) {
-        List<LiftPlan.Turn> turns = run.made().get(run.made().size() - 1).turns();
-        LiftPlan.Turn last = turns.get(turns.size() - 1);
-        Limit none = new Limit(Limit.Kind.CONTACT, last.name(), 0);
-        return new LiftPlan.Stopped(
-                run.attempted(), last.name(), last.raised(), none, Double.NaN, run.lifts(), List.of());
     }
 
     /** A screw that can be set more finely. */
@@ -78,7 +54,7 @@ final class Help {
                             .map(s -> s.finer(factor))
                             .toList());
             int[] fine = times(steps.possible(), factor);
-            Run run = new Run(floor, gauges, request, levels, begun, new BitSet());
+            Run run = new Run(planning.start(request, start), request, levels, new BitSet());
             run.go(times(steps.catchUp(), factor), fine);
             if (!run.stopped()) {
                 return List.of(new LiftPlan.Help(
@@ -99,7 +75,7 @@ final class Help {
     private List<LiftPlan.Help> aside(Steps steps, int first) {
         Set<Limit.Kind> kinds = EnumSet.of(gauges.limits().get(first).kind());
         for (int i = 0; i < MOST; i++) {
-            Run run = new Run(floor, gauges, planning.request(), levels, begun, of(kinds));
+            Run run = new Run(start, planning.request(), levels, of(kinds));
             run.go(steps.catchUp(), steps.possible());
             if (!run.stopped()) {
                 return kinds.stream()
@@ -109,7 +85,7 @@ final class Help {
             if (floor.spent()) {
                 return List.of();
             }
-            int next = run.lifts().isEmpty() ? run.refusal().limit() : -1;
+            int next = run.refusal().limit();
             if (next < 0) {
                 return List.of();
             }

@@ -5,7 +5,10 @@ import dev.underprop.engine.assess.StudiedFloor;
 import dev.underprop.engine.plan.Situation;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Securing and striking: bearings are built up snug to the raised floor, then the posts are let down turn by turn until no
@@ -23,12 +26,18 @@ final class LettingDown {
     private final LiftRequest request;
     private final Levels levels;
     private final Screws screws;
+    private final Set<String> open = new LinkedHashSet<>();
 
     LettingDown(LiftFloor floor, LiftRequest request, Levels levels) {
         this.floor = floor;
         this.request = request;
         this.levels = levels;
         this.screws = new Screws(request.screws(), request.limits());
+    }
+
+    /** What could not be checked of it and why, in words, once it was worked out. */
+    Set<String> open() {
+        return open;
     }
 
     LiftPlan.Release release(Course up, Begun begun) {
@@ -45,22 +54,49 @@ final class LettingDown {
             }
         }
         LiftFloor secured = floor.builtUp(contacts, up.shape(), after);
-        Gauges gauges = new Gauges(secured, request.with(request.limits().leaving(onto)), after, begun.sunk());
-        Course start = Course.of(secured, gauges, up.raised(), true);
-        if (!start.shape().stands()) {
-            return new LiftPlan.CannotLetDown(start.shape().moves());
+        String bare = bare(secured.withoutShores(after), after, up.raised());
+        if (!bare.isEmpty()) {
+            return new LiftPlan.CannotLetDown("once the posts are gone, " + bare);
+        }
+        double[] turned = new double[up.raised().length];
+        for (int p = 0; p < turned.length; p++) {
+            turned[p] = begun.turned()[p] + up.raised()[p] - begun.raised()[p];
+        }
+        LiftRequest looser = request.with(request.limits().leaving(onto));
+        Gauges gauges = new Gauges(secured, looser, after, new boolean[turned.length]);
+        Run.Start start = Run.Start.of(secured, gauges, up.raised(), turned, true);
+        if (!start.course().stands()) {
+            return new LiftPlan.CannotLetDown(start.course().words());
         }
         int[] steps = free(secured, up.raised());
         if (steps.length == 0) {
             return new LiftPlan.CannotLetDown("even 3 in lower, posts still carry part of the floor");
         }
-        double[] turned = new double[steps.length];
-        for (int p = 0; p < turned.length; p++) {
-            turned[p] = begun.turned()[p] + up.raised()[p] - begun.raised()[p];
-        }
-        Run run = new Run(secured, gauges, request, levels, start, turned, new BitSet(), true);
+        Run run = new Run(start, request, levels, new BitSet());
         run.go(new int[steps.length], steps);
+        open.addAll(gauges.open());
         return run.stopped() ? cannot(run) : down(run, onto, steps);
+    }
+
+    /** What the floor breaks without its shores, under every pattern of live load and bound; empty where it stands safely. */
+    private String bare(LiftFloor bare, Situation after, double[] raised) {
+        Gauges gauges = new Gauges(bare, request, after, new boolean[raised.length]);
+        Watch watch = new Watch(bare, gauges, true);
+        Course course = watch.held(watch.turned(Course.of(bare, gauges, raised, true)));
+        open.addAll(gauges.open());
+        if (!course.stands()) {
+            return course.words();
+        }
+        Verdicts verdicts = new Verdicts(gauges.limits(), new BitSet());
+        return verdicts.broken(course).stream()
+                .max(Comparator.comparingDouble(LiftPlan.Running::used))
+                .map(LettingDown::beyond)
+                .orElse("");
+    }
+
+    private static String beyond(LiftPlan.Running broken) {
+        return "a limit is broken: " + words(broken.limit()) + ", " + StrictMath.round(100 * broken.used())
+                + " % of what is allowed";
     }
 
     private LiftPlan.Release down(Run run, List<Integer> onto, int[] steps) {
@@ -76,26 +112,24 @@ final class LettingDown {
     }
 
     private LiftPlan.CannotLetDown cannot(Run run) {
-        if (!run.lifts().isEmpty()) {
-            return new LiftPlan.CannotLetDown(run.lifts());
-        }
-        if (run.floor().spent()) {
+        if (run.givenUp()) {
             return new LiftPlan.CannotLetDown("the search for turns was given up: the job is too large for one answer");
         }
         Stager.Refusal refusal = run.refusal();
         String post = floor.study().name(floor.heads().get(refusal.post()).contact());
         if (refusal.limit() < 0) {
-            return new LiftPlan.CannotLetDown(
-                    "letting down " + post + ": " + refusal.after().shape().moves());
+            String moves = refusal.after().stands()
+                    ? "the order of turns leaves no way on"
+                    : refusal.after().words();
+            return new LiftPlan.CannotLetDown("letting down " + post + ": " + moves);
         }
         Limit limit = run.gauges().limits().get(refusal.limit());
         double value = refusal.after().values()[refusal.limit()];
         return new LiftPlan.CannotLetDown("letting down " + post + " would break a limit: " + words(limit) + ", "
-                + StrictMath.round(100 * limit.used(value)) + " % of what is allowed; the floor does not stand"
-                + " without these posts as it did with them");
+                + StrictMath.round(100 * limit.used(value)) + " % of what is allowed");
     }
 
-    private static String words(Limit limit) {
+    static String words(Limit limit) {
         return switch (limit.kind()) {
             case POST -> "load of post " + limit.place();
             case PAD -> "ground under the pad of " + limit.place();
@@ -105,7 +139,8 @@ final class LettingDown {
             case TIE -> "pull on the fastening of " + limit.place();
             case SLACK -> "clear space over post " + limit.place();
             case SLOPE -> "change of slope from " + limit.place();
-            case TRAVEL, TOTAL -> "raise of " + limit.place();
+            case TRAVEL -> "travel of the screw of " + limit.place();
+            case TOTAL -> "raise of " + limit.place();
         };
     }
 

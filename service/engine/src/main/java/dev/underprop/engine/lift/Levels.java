@@ -78,13 +78,24 @@ final class Levels {
         return best;
     }
 
-    /** Level of every point over all bounds (m). */
+    /** Level of every point over all bounds that are as the readings say (m). */
     List<Span> at(Shape shape) {
+        return at(shape, false);
+    }
+
+    /** The same over all bounds, whatever the readings say (m). */
+    List<Span> whatever(Shape shape) {
+        return at(shape, true);
+    }
+
+    private List<Span> at(Shape shape, boolean whatever) {
         List<Span> levels = new ArrayList<>();
         for (LiftRequest.Point point : points) {
             Span span = Span.NOTHING;
             for (int b = 0; b < shape.bounds(); b++) {
-                span = span.with(point.level() - sunk(shape, b, point));
+                if (whatever || floor.bounds().get(b).doubt().read()) {
+                    span = span.with(point.level() - sunk(shape, b, point));
+                }
             }
             levels.add(span);
         }

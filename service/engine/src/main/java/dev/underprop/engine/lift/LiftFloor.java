@@ -20,7 +20,7 @@ final class LiftFloor {
     private static final int NONE = -1;
 
     /** Contacts answered for before a search for turns is given up: seconds, not minutes. */
-    private static final long MOST = 8_000_000L;
+    private static final long MOST = 50_000_000L;
 
     private final StudiedFloor floor;
     private final Rules rules;
@@ -46,10 +46,12 @@ final class LiftFloor {
      * @param crept share of the sag
      * @param base unit of what bearings have come down and how shores lie snug, or {@code NONE}
      * @param found the floor as found
+     * @param doubt how far heads are lower than their screws would have them
      */
-    record Bound(StudiedFloor.Bound stiffness, double crept, int base, Solution found) {
+    record Bound(StudiedFloor.Bound stiffness, double crept, int base, Solution found, Doubt doubt) {
         String words() {
-            return stiffness.name() + ", " + StrictMath.round(100 * crept) + " % of the sag crept";
+            String words = stiffness.name() + ", " + StrictMath.round(100 * crept) + " % of the sag crept";
+            return doubt.words().isEmpty() ? words : words + ", " + doubt.words();
         }
     }
 
@@ -88,7 +90,21 @@ final class LiftFloor {
         List<UnitLoad.Offset> all = new ArrayList<>(settled);
         all.addAll(found.snug());
         int base = all.isEmpty() ? NONE : stiffness.solver().addOffsets(all);
-        return new Bound(stiffness, share, base, found.solution());
+        return new Bound(stiffness, share, base, found.solution(), Doubt.NONE);
+    }
+
+    /** The same floor, with every bound in every doubt. */
+    LiftFloor doubting(List<Doubt> doubts) {
+        List<Bound> all = new ArrayList<>();
+        for (Doubt doubt : doubts) {
+            bounds.forEach(b -> all.add(new Bound(b.stiffness(), b.crept(), b.base(), b.found(), doubt)));
+        }
+        return new LiftFloor(this, all, rules);
+    }
+
+    /** The same floor with its shores away. */
+    LiftFloor withoutShores(Situation after) {
+        return new LiftFloor(this, bounds, floor.withoutShores(after));
     }
 
     /** The same floor with contacts built up snug in a shape, by bound. */
@@ -108,7 +124,7 @@ final class LiftFloor {
                 int extra = bound.stiffness().solver().addOffsets(snug);
                 base = base == NONE ? extra : bound.stiffness().solver().addGroup(new int[] {base, extra});
             }
-            changed.add(new Bound(bound.stiffness(), bound.crept(), base, bound.found()));
+            changed.add(new Bound(bound.stiffness(), bound.crept(), base, bound.found(), bound.doubt()));
         }
         return new LiftFloor(this, changed, floor.rules(after));
     }
@@ -149,40 +165,45 @@ final class LiftFloor {
     }
 
     /**
-     * The floor with its posts raised.
+     * The floor with its posts raised, under dead load and live load everywhere.
      *
-     * @param raised by post, beyond snug (m); negative where a head stands clear
+     * @param raised of screws, by post, beyond touching (m); negative where a head stands clear
      */
     Shape at(double[] raised) {
-        int cases = floor.gravity().size();
-        Solution[][] solutions = new Solution[bounds.size()][cases];
+        return at(raised, floor.gravity());
+    }
+
+    /** The same under other cases. */
+    Shape at(double[] raised, List<StudiedFloor.Gravity> cases) {
+        int[] combinations =
+                cases.stream().mapToInt(StudiedFloor.Gravity::combination).toArray();
+        Solution[][] solutions = new Solution[bounds.size()][combinations.length];
         for (int b = 0; b < bounds.size(); b++) {
-            for (int i = 0; i < cases; i++) {
-                solutions[b][i] =
-                        solve(bounds.get(b), raised, floor.gravity().get(i).load());
+            for (int i = 0; i < combinations.length; i++) {
+                solutions[b][i] = solve(bounds.get(b), raised, cases.get(i).load());
                 if (solutions[b][i].outcome() != Solution.Outcome.SETTLED) {
-                    return new Shape(solutions, floor.moves(solutions[b][i]));
+                    return new Shape(solutions, combinations, moves(solutions[b][i], cases.get(i)));
                 }
             }
         }
-        return new Shape(solutions, "");
+        return new Shape(solutions, combinations, "");
     }
 
-    /**
-     * What moves when only 0.6 of dead load holds and all that would lift acts in full, in any bound; empty where nothing does.
-     */
-    String lifts(Course course) {
-        Solution dead = course.shape().dead(0);
-        Solution full = course.shape().of(0, Math.min(1, course.shape().cases() - 1));
-        for (StudiedFloor.Gravity one : floor.lifting(dead, full)) {
+    /** What moves in any of these cases and bounds; empty where nothing does. */
+    String moves(double[] raised, List<StudiedFloor.Gravity> cases) {
+        for (StudiedFloor.Gravity one : cases) {
             for (Bound bound : bounds) {
-                Solution solution = solve(bound, course.raised(), one.load());
+                Solution solution = solve(bound, raised, one.load());
                 if (solution.outcome() != Solution.Outcome.SETTLED) {
-                    return floor.moves(solution) + " (" + one.name() + ")";
+                    return moves(solution, one);
                 }
             }
         }
         return "";
+    }
+
+    private String moves(Solution solution, StudiedFloor.Gravity one) {
+        return floor.moves(solution) + " (" + one.name() + ")";
     }
 
     /** Gaps come before loads, so that statics begins each case where the same loads ended last. */
@@ -197,7 +218,7 @@ final class LiftFloor {
         int n = first;
         for (int p = 0; p < raised.length; p++) {
             units[n] = heads.get(p).unit();
-            factors[n++] = -raised[p];
+            factors[n++] = bound.doubt().lower(p) - raised[p];
         }
         for (int i = 0; i < load.size(); i++) {
             units[n] = load.unit(i);

@@ -6,7 +6,7 @@ import java.util.List;
  * A lift that keeps every limit at every turn, or why there is none.
  *
  * @param outcome what became of it
- * @param reason in words where nothing was planned, else empty
+ * @param reason in words where no turn may be made, else empty
  * @param posts what becomes of every post
  * @param points what becomes of every surveyed point
  * @param stages in order; where the lift ends early, those that could be made
@@ -45,7 +45,10 @@ public record LiftPlan(
     public enum Outcome {
         /** All targets are reached and everything was checked. */
         PLANNED,
-        /** All targets are reached; something needed could not be checked. */
+        /**
+         * All targets are reached and something needed could not be checked; or no turn is issued, and the reason says why:
+         * readings are off in a way that is not bounded, or the search was given up.
+         */
         INCOMPLETE,
         /** The lift ends short of its targets, as asked, where a limit stops it. */
         SHORT,
@@ -97,10 +100,11 @@ public record LiftPlan(
      * A reading against what was expected.
      *
      * @param level read (m), NaN where nothing was
+     * @param expected from turns and survey (m)
      * @param off how far it is outside what was expected (m), tolerance included: negative when low, 0 when within
      */
-    public record Reading(double level, double off) {
-        static final Reading NONE = new Reading(Double.NaN, 0);
+    public record Reading(double level, Span expected, double off) {
+        static final Reading NONE = new Reading(Double.NaN, Span.UNKNOWN, 0);
     }
 
     /**

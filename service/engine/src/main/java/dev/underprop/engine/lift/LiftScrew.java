@@ -10,9 +10,16 @@ import dev.underprop.engine.standard.Admissible;
  * @param thread what its torque needs
  * @param wrench length of the wrench (m)
  * @param pull greatest pull that one person may be asked for (N)
- * @param travel how far it can still be raised when the lift begins (m)
+ * @param travel how far it can be raised from where it is snug (m)
+ * @param down how far it can be let down from there (m)
  */
-public record LiftScrew(double lead, double part, Rubbing thread, double wrench, double pull, double travel) {
+public record LiftScrew(
+        double lead, double part, Rubbing thread, double wrench, double pull, double travel, double down) {
+
+    /** A screw of which it is not stated how far down it can go. */
+    public LiftScrew(double lead, double part, Rubbing thread, double wrench, double pull, double travel) {
+        this(lead, part, thread, wrench, pull, travel, Double.NaN);
+    }
 
     public LiftScrew {
         Admissible.positive(lead, "lead");
@@ -50,6 +57,6 @@ public record LiftScrew(double lead, double part, Rubbing thread, double wrench,
     }
 
     LiftScrew finer(double by) {
-        return new LiftScrew(lead, part / by, thread, wrench, pull, travel);
+        return new LiftScrew(lead, part / by, thread, wrench, pull, travel, down);
     }
 }

@@ -8,7 +8,7 @@ import dev.underprop.engine.statics.Diagram;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Bending and shear of every member over what it may bear, the greater of both, over all bounds and combinations. */
+/** Bending and shear of every member over what it may bear, the greater of both, over all bounds and cases. */
 final class Members {
 
     private final StudiedFloor floor;
@@ -45,11 +45,14 @@ final class Members {
         return open;
     }
 
-    int read(Shape shape, double[] values, int from) {
+    int count() {
+        return limits.size();
+    }
+
+    void read(Shape shape, double[] values, int from) {
         for (int m = 0; m < limits.size(); m++) {
             values[from + m] = limits.get(m).bendingKnown() ? worst(shape, m) : Double.NaN;
         }
-        return from + limits.size();
     }
 
     private double worst(Shape shape, int m) {
@@ -59,7 +62,7 @@ final class Members {
                 shape.of(b, i).writeForces(m, row);
                 diagrams.get(m).view(row);
                 diagrams.get(m).scan();
-                worst = Math.max(worst, ratio(m, i));
+                worst = Math.max(worst, ratio(m, shape.combination(i)));
             }
         }
         return worst;

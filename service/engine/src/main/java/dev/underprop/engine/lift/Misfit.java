@@ -23,10 +23,12 @@ public sealed interface Misfit {
     record NoTarget() implements Misfit {}
 
     /**
-     * The smallest turn of a post's screw raises it by more than a turn or a stage may.
+     * The smallest turn of a post's screw moves it by more than a turn or a stage may.
      *
      * @param post counted over all shores
      * @param name in the plan's names
+     * @param step how far its smallest turn moves it (m)
+     * @param allowed the lesser of the limits of a turn and of a stage (m)
      */
-    record TooCoarse(int post, String name) implements Misfit {}
+    record TooCoarse(int post, String name, double step, double allowed) implements Misfit {}
 }

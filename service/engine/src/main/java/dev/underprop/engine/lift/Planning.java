@@ -5,12 +5,17 @@ import dev.underprop.engine.assess.StudiedFloor;
 import dev.underprop.engine.plan.JobPlan;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Works out one lift plan. */
 final class Planning {
 
     private static final double ROUNDING = 1e-9;
+
+    /** A force that counts as none (N). */
+    private static final double NOTHING = 1;
 
     private final LiftRequest request;
     private final StudiedFloor study;
@@ -18,6 +23,7 @@ final class Planning {
     private final Wanted wanted;
     private final Sag sag;
     private final Screws screws;
+    private LiftFloor asked;
 
     Planning(JobPlan plan, LiftRequest request, Halt halt) {
         this.request = request;
@@ -29,6 +35,7 @@ final class Planning {
         this.sag = new Sag(study, request.survey());
         this.floor = new LiftFloor(study, request.during(), sag, request.crept());
         this.screws = new Screws(request.screws(), request.limits());
+        this.asked = floor;
     }
 
     LiftPlan plan() {
@@ -39,50 +46,108 @@ final class Planning {
         if (!snug.stands()) {
             return unstable("the floor does not stand on its snug shores: " + snug.moves());
         }
-        Levels levels = new Levels(floor, request.survey().points());
-        Begun begun = new Begun(floor, levels, request, wanted);
-        Gauges gauges = new Gauges(floor, request, request.during(), begun.sunk());
-        Course start = Course.of(floor, gauges, begun.raised(), false);
-        if (!start.shape().stands()) {
-            return unstable("the floor does not stand where the lift begins: "
-                    + start.shape().moves());
+        Begun begun = new Begun(floor, new Levels(floor, request.survey().points()), request, wanted);
+        Run.Start sure = start(request, floor, begun);
+        if (!begun.stop().isEmpty()) {
+            return stopped(begun.stop(), begun, sure);
         }
-        String lifts = floor.lifts(start);
-        if (!lifts.isEmpty()) {
-            return unstable("the floor does not stand safely where the lift begins: " + lifts);
+        if (!sure.course().stands()) {
+            return unstable("the floor does not stand safely where the lift begins: "
+                    + sure.course().words());
         }
+        Run.Start start = begun.doubts().isEmpty() ? sure : start(request, floor.doubting(begun.doubts()), begun);
+        this.asked = start.floor();
+        String unbounded = begun.doubts().isEmpty() ? "" : new Doubts(begun).unbounded(sure, start);
+        return unbounded.isEmpty() ? searched(start, begun) : stopped(unbounded, begun, sure);
+    }
+
+    private LiftPlan searched(Run.Start start, Begun begun) {
+        Levels levels = new Levels(start.floor(), request.survey().points());
         Steps steps = new Steps(request, wanted, screws, begun);
-        Run run = new Run(floor, gauges, request, levels, begun, new BitSet());
+        Run run = new Run(start, request, levels, new BitSet());
         run.go(steps.catchUp(), steps.possible());
-        return written(run, steps, start, begun, levels);
+        return run.givenUp()
+                ? stopped(
+                        "the search for turns was given up: the job is too large for one answer; divide it, or state"
+                                + " coarser turns",
+                        begun,
+                        start)
+                : written(run, steps, start, begun, levels);
+    }
+
+    /** Where the lift begins, under a request that may differ from the one asked. */
+    private Run.Start start(LiftRequest request, LiftFloor floor, Begun begun) {
+        Shape shape = floor.at(begun.raised());
+        boolean[] carried = new boolean[begun.raised().length];
+        for (int p = 0; shape.stands() && p < carried.length; p++) {
+            carried[p] = shape.force(floor.heads().get(p).contact()).greatest() > NOTHING;
+        }
+        Gauges gauges = new Gauges(floor, request, request.during(), carried);
+        return Run.Start.of(floor, gauges, begun.raised(), begun.turned(), false);
+    }
+
+    /** The same start under a request with other screws. */
+    Run.Start start(LiftRequest other, Run.Start start) {
+        Gauges gauges =
+                new Gauges(start.floor(), other, other.during(), start.gauges().carried());
+        return Run.Start.of(start.floor(), gauges, start.course().raised(), start.turned(), false);
     }
 
     private LiftPlan unstable(String reason) {
+        return none(LiftPlan.Outcome.UNSTABLE, reason, List.of(), List.of(), sag.unknown(), List.of());
+    }
+
+    /** Nobody turns a screw until what is said was looked at. */
+    private LiftPlan stopped(String reason, Begun begun, Run.Start start) {
+        List<String> open = new ArrayList<>(begun.open());
+        open.addAll(new Unstated(request, sag).open());
+        List<LiftPlan.PostCourse> posts = List.of();
+        List<LiftPlan.PointCourse> points = List.of();
+        if (start.course().stands()) {
+            Levels levels = new Levels(start.floor(), request.survey().points());
+            posts = posts(start.course(), begun);
+            points = points(levels, start.course(), start.course(), begun);
+        }
+        return none(LiftPlan.Outcome.INCOMPLETE, reason, posts, points, open, begun.remarks());
+    }
+
+    private LiftPlan none(
+            LiftPlan.Outcome outcome,
+            String reason,
+            List<LiftPlan.PostCourse> posts,
+            List<LiftPlan.PointCourse> points,
+            List<String> open,
+            List<LiftPlan.Remark> remarks) {
         return new LiftPlan(
-                LiftPlan.Outcome.UNSTABLE,
+                outcome,
                 reason,
-                List.of(),
-                List.of(),
+                posts,
+                points,
                 List.of(),
                 new LiftPlan.Count(0, 0, 0, ""),
                 List.of(),
-                sag.unknown(),
-                List.of(),
+                open,
+                remarks,
                 new LiftPlan.NoObstacle(),
                 new LiftPlan.Stay(),
                 basis());
     }
 
-    private LiftPlan written(Run run, Steps steps, Course start, Begun begun, Levels levels) {
+    private LiftPlan written(Run run, Steps steps, Run.Start start, Begun begun, Levels levels) {
         LiftPlan.Obstacle obstacle = run.stopped()
-                ? also(new Help(this, floor, run.gauges(), levels, begun).stopped(run, steps), steps)
+                ? also(new Help(this, start, levels).stopped(run, steps), steps)
                 : steps.obstacle(request);
         List<LiftPlan.PostCourse> posts = posts(run.course(), begun);
         boolean whole = obstacle instanceof LiftPlan.NoObstacle;
-        List<String> open = new ArrayList<>(run.gauges().open());
+        Set<String> open = new LinkedHashSet<>(begun.open());
+        open.addAll(run.gauges().open());
         open.addAll(new Unstated(request, sag).open());
-        LiftPlan.Release release =
-                whole ? new LettingDown(floor, request, levels).release(run.course(), begun) : new LiftPlan.Stay();
+        LiftPlan.Release release = new LiftPlan.Stay();
+        if (whole) {
+            LettingDown down = new LettingDown(start.floor(), request, levels);
+            release = down.release(run.course(), begun);
+            open.addAll(down.open());
+        }
         if (release instanceof LiftPlan.CannotLetDown held) {
             open.add("The floor cannot be let down onto what is built up: " + held.reason() + ".");
         }
@@ -96,11 +161,11 @@ final class Planning {
                 outcome,
                 "",
                 posts,
-                points(levels, start, run.course(), begun),
+                points(levels, start.course(), run.course(), begun),
                 stages,
                 count(run, steps, stages.size()),
-                run.verdicts().broken(start),
-                open,
+                run.verdicts().broken(new Watch(start.floor(), start.gauges(), false).held(start.course())),
+                List.copyOf(open),
                 remarks.of(posts, stages, release),
                 obstacle,
                 release,
@@ -130,7 +195,7 @@ final class Planning {
             Wanted.OfPost post = wanted.posts().get(p);
             double raise = end.raised()[p] - begun.raised()[p];
             double turned = begun.turned()[p] + raise;
-            double slack = Math.max(0, -begun.raised()[p]);
+            double slack = begun.slack(p);
             posts.add(new LiftPlan.PostCourse(
                     post.name(),
                     post.now(),
@@ -180,9 +245,10 @@ final class Planning {
         }
         int count = run.stages(steps);
         for (int p = 0; p < steps.length; p++) {
-            double inStage = screws.inStage(p) * screws.step(p);
-            int most = Math.max(1, screws.inStage(p));
-            if ((steps[p] + most - 1) / most == count
+            int most = screws.inStage(p);
+            double inStage = most * screws.step(p);
+            if (steps[p] > 0
+                    && (steps[p] + most - 1) / most == count
                     && inStage < request.limits().stage() * (1 - ROUNDING)) {
                 return "whole smallest turns of " + wanted.posts().get(p).name()
                         + " do not add up to the limit per stage";
@@ -195,9 +261,9 @@ final class Planning {
     LiftPlan.Basis basis() {
         return new LiftPlan.Basis(
                 study.gravity().stream().map(StudiedFloor.Gravity::name).toList(),
-                floor.bounds().stream().map(LiftFloor.Bound::words).toList(),
+                asked.bounds().stream().map(LiftFloor.Bound::words).toList(),
                 study.said(),
-                floor.solved());
+                asked.solved());
     }
 
     LiftRequest request() {

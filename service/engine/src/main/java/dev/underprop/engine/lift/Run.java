@@ -2,52 +2,62 @@ package dev.underprop.engine.lift;
 
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 
 /** One way through a lift, with some limits perhaps set aside, until it is done or stopped. */
 final class Run {
 
     private final LiftFloor floor;
     private final Gauges gauges;
+    private final Watch watch;
     private final Verdicts verdicts;
     private final Stager stager;
     private final Stages stages;
     private final Screws screws;
     private Course course;
+    private Course held;
+    private Optional<Stager.Refusal> afterStage = Optional.empty();
     private int[] left = {};
     private int[] toGo = {};
     private boolean caughtUp;
+    private boolean givenUp;
     private int attempted;
-    private String lifts = "";
 
-    Run(LiftFloor floor, Gauges gauges, LiftRequest request, Levels levels, Begun begun, BitSet aside) {
-        this(
-                floor,
-                gauges,
-                request,
-                levels,
-                Course.of(floor, gauges, begun.raised(), false),
-                begun.turned(),
-                aside,
-                false);
+    /**
+     * Where a run begins.
+     *
+     * @param floor with its bounds
+     * @param gauges that read its limits
+     * @param course how things stand
+     * @param turned how far each screw is raised (m)
+     * @param down whether posts are let down
+     */
+    record Start(LiftFloor floor, Gauges gauges, Course course, double[] turned, boolean down) {
+
+        static Start of(LiftFloor floor, Gauges gauges, double[] raised, double[] turned, boolean down) {
+            Course course = Course.of(floor, gauges, raised, down);
+            return new Start(floor, gauges, new Watch(floor, gauges, down).turned(course), turned, down);
+        }
     }
 
-    Run(
-            LiftFloor floor,
-            Gauges gauges,
-            LiftRequest request,
-            Levels levels,
-            Course start,
-            double[] turned,
-            BitSet aside,
-            boolean down) {
-        this.floor = floor;
-        this.gauges = gauges;
+    Run(Start start, LiftRequest request, Levels levels, BitSet aside) {
+        this.floor = start.floor();
+        this.gauges = start.gauges();
+        this.watch = new Watch(floor, gauges, start.down());
         this.screws = new Screws(request.screws(), request.limits());
         this.verdicts = new Verdicts(gauges.limits(), aside);
         Turnable turnable = new Turnable(floor, request.order());
-        this.stager = new Stager(floor, gauges, verdicts, turnable, screws, down);
-        this.stages = new Stages(floor, verdicts, screws, levels, request.limits(), turned.clone(), down);
-        this.course = start;
+        this.stager = new Stager(floor, gauges, watch, verdicts, turnable, screws, start.down());
+        this.stages = new Stages(
+                floor,
+                verdicts,
+                screws,
+                levels,
+                request.limits(),
+                start.turned().clone(),
+                start.down());
+        this.course = start.course();
+        this.held = watch.held(course);
     }
 
     /**
@@ -80,19 +90,34 @@ final class Run {
             }
             attempted++;
             Stager.Made made = stager.make(course, now, metres);
-            lifts = floor.lifts(made.end());
-            if (!lifts.isEmpty()) {
+            if (!made.passes().isEmpty() && !holds(made)) {
                 return;
             }
             course = made.end();
             left = made.left();
+            givenUp = stopped() && floor.spent();
             for (int p = 0; p < now.length; p++) {
                 toGo[p] -= now[p] - left[p];
             }
             if (!made.passes().isEmpty()) {
-                stages.add(made);
+                stages.add(made, held);
             }
         }
+    }
+
+    /** Whether the floor may be left as a stage leaves it, under every pattern of live load. */
+    private boolean holds(Stager.Made made) {
+        Course after = watch.held(made.end());
+        int limit = after.stands() ? verdicts.refusing(held, after) : -1;
+        if (!after.stands() || limit >= 0) {
+            List<Stager.Made.Turned> pass = made.passes().get(made.passes().size() - 1);
+            afterStage =
+                    Optional.of(new Stager.Refusal(pass.get(pass.size() - 1).post(), after, limit));
+            return false;
+        }
+        verdicts.note(after);
+        held = after;
+        return true;
     }
 
     /** Stages begun, the one in which it stopped among them. */
@@ -109,19 +134,21 @@ final class Run {
     int stages(int[] steps) {
         int count = 0;
         for (int p = 0; p < steps.length; p++) {
-            int most = Math.max(1, screws.inStage(p));
-            count = Math.max(count, (steps[p] + most - 1) / most);
+            if (steps[p] > 0) {
+                int most = screws.inStage(p);
+                count = Math.max(count, (steps[p] + most - 1) / most);
+            }
         }
         return count;
     }
 
-    /** What would move after the stage in which it stopped if only part of dead load held, in words; empty where nothing would. */
-    String lifts() {
-        return lifts;
+    /** Whether the search was given up before a limit had stopped it. */
+    boolean givenUp() {
+        return givenUp;
     }
 
     boolean stopped() {
-        if (!lifts.isEmpty()) {
+        if (afterStage.isPresent()) {
             return true;
         }
         for (int one : left) {
@@ -132,13 +159,23 @@ final class Run {
         return false;
     }
 
-    /** The turn that came nearest to being possible where it stopped. */
+    /** The turn that came nearest to being possible where it stopped, or the stage that must not be left so. */
     Stager.Refusal refusal() {
-        return stager.nearest(course, left);
+        return afterStage.orElseGet(() -> stager.nearest(course, left));
+    }
+
+    /** Whether it is a stage, once it is done, that must not be left so. */
+    boolean stoppedAfterStage() {
+        return afterStage.isPresent();
     }
 
     Course course() {
         return course;
+    }
+
+    /** How things stand at the end under every pattern of live load. */
+    Course held() {
+        return held;
     }
 
     List<LiftPlan.Stage> made() {

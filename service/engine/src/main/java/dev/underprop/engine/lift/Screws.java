@@ -39,8 +39,12 @@ final class Screws {
 
     /** Smallest turns in one turn. */
     int atOnce(int post) {
-        double most = Double.isNaN(limits.perTurn()) ? limits.stage() : limits.perTurn();
-        return Math.max(1, within(post, most));
+        return within(post, atMost());
+    }
+
+    /** Greatest raise by one turn (m). */
+    double atMost() {
+        return Double.isNaN(limits.perTurn()) ? limits.stage() : Math.min(limits.perTurn(), limits.stage());
     }
 
     /** Smallest turns in one stage. */
@@ -50,8 +54,7 @@ final class Screws {
 
     /** Whether a single smallest turn is within the limits of a turn and of a stage. */
     boolean fineEnough(int post) {
-        return within(post, Double.isNaN(limits.perTurn()) ? limits.stage() : limits.perTurn()) > 0
-                && inStage(post) > 0;
+        return atOnce(post) > 0;
     }
 
     /** Torque over the range of load and friction (N·m); unknown where not enough is stated, or the screw binds. */

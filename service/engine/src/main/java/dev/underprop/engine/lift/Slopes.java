@@ -71,6 +71,10 @@ final class Slopes {
         }
     }
 
+    int count() {
+        return pairs.size();
+    }
+
     void read(Shape shape, double[] values, int from) {
         for (int b = 0; b < shape.bounds() && !pairs.isEmpty(); b++) {
             double[] moved = moved(shape, b);

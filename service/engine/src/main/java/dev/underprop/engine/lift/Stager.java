@@ -16,14 +16,23 @@ final class Stager {
 
     private final LiftFloor floor;
     private final Gauges gauges;
+    private final Watch watch;
     private final Verdicts verdicts;
     private final Turnable turnable;
     private final Screws screws;
     private final boolean down;
 
-    Stager(LiftFloor floor, Gauges gauges, Verdicts verdicts, Turnable turnable, Screws screws, boolean down) {
+    Stager(
+            LiftFloor floor,
+            Gauges gauges,
+            Watch watch,
+            Verdicts verdicts,
+            Turnable turnable,
+            Screws screws,
+            boolean down) {
         this.floor = floor;
         this.gauges = gauges;
+        this.watch = watch;
         this.verdicts = verdicts;
         this.turnable = turnable;
         this.screws = screws;
@@ -66,8 +75,10 @@ final class Stager {
         int least = 1;
         for (int p = 0; p < steps.length; p++) {
             most = Math.max(most, steps[p]);
-            int atOnce = screws.atOnce(p);
-            least = Math.max(least, (steps[p] + atOnce - 1) / atOnce);
+            if (steps[p] > 0) {
+                int atOnce = screws.atOnce(p);
+                least = Math.max(least, (steps[p] + atOnce - 1) / atOnce);
+            }
         }
         for (int passes = least; passes <= most && !floor.spent(); passes++) {
             Made made = even(from, steps, toGo, passes);
@@ -105,7 +116,7 @@ final class Stager {
 
     /** Halves go up, so that what stands in a mirror gets the same. */
     static int share(int whole, int part, int parts) {
-        return (2 * whole * part + parts) / (2 * parts);
+        return (int) ((2L * whole * part + parts) / (2L * parts));
     }
 
     private Made singly(Course from, int[] steps, double[] toGo) {
@@ -164,16 +175,32 @@ final class Stager {
 
     /** The turn of tied posts that leaves most in hand; empty where none of them may be turned. */
     private Optional<Made.Turned> best(Course course, List<Integer> tied, int[] steps) {
-        Optional<Made.Turned> best = Optional.empty();
-        double[] least = {};
+        List<Made.Turned> allowed = new ArrayList<>();
         for (int p : tied) {
             Course after = turned(course, p, steps[p]);
-            if (after.shape().stands() && verdicts.refusing(course, after) < 0) {
-                double[] used = verdicts.used(after);
-                if (best.isEmpty() || Verdicts.better(used, least)) {
-                    best = Optional.of(new Made.Turned(p, steps[p], course, after));
-                    least = used;
-                }
+            if (after.stands() && verdicts.refusing(course, after) < 0) {
+                allowed.add(new Made.Turned(p, steps[p], course, after));
+            }
+        }
+        while (!allowed.isEmpty()) {
+            Made.Turned best = mostInHand(allowed);
+            Course after = watch.turned(best.after());
+            if (after.stands() && verdicts.refusing(course, after) < 0) {
+                return Optional.of(new Made.Turned(best.post(), best.steps(), course, after));
+            }
+            allowed.remove(best);
+        }
+        return Optional.empty();
+    }
+
+    private Made.Turned mostInHand(List<Made.Turned> turns) {
+        Made.Turned best = turns.get(0);
+        double[] least = verdicts.used(best.after());
+        for (Made.Turned turn : turns.subList(1, turns.size())) {
+            double[] used = verdicts.used(turn.after());
+            if (Verdicts.better(used, least)) {
+                best = turn;
+                least = used;
             }
         }
         return best;
@@ -190,8 +217,8 @@ final class Stager {
         double least = Double.POSITIVE_INFINITY;
         for (int p = 0; p < left.length; p++) {
             if (left[p] > 0) {
-                Course after = turned(course, p, 1);
-                int limit = after.shape().stands() ? verdicts.refusing(course, after) : -1;
+                Course after = watch.turned(turned(course, p, 1));
+                int limit = after.stands() ? verdicts.refusing(course, after) : -1;
                 double over = limit < 0
                         ? Double.MAX_VALUE
                         : gauges.limits().get(limit).used(after.values()[limit]);

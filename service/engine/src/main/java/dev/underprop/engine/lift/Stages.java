@@ -36,7 +36,8 @@ final class Stages {
         this.down = down;
     }
 
-    void add(Stager.Made stage) {
+    /** @param held how the stage leaves the floor under every pattern of live load */
+    void add(Stager.Made stage, Course held) {
         double[] raise = new double[turned.length];
         List<List<LiftPlan.Turn>> passes = new ArrayList<>();
         Map<Limit.Kind, LiftPlan.Running> worst = new EnumMap<>(Limit.Kind.class);
@@ -50,6 +51,7 @@ final class Stages {
             }
             passes.add(turns);
         }
+        verdicts.governing(held).forEach(r -> worst.merge(r.limit().kind(), r, (a, b) -> b.used() > a.used() ? b : a));
         List<Span> loads = floor.heads().stream()
                 .map(h -> stage.end().shape().force(h.contact()))
                 .toList();

@@ -26,7 +26,7 @@ final class Steps {
         for (int p = 0; p < posts; p++) {
             Wanted.OfPost post = wanted.posts().get(p);
             if (post.raise() > 0) {
-                double slack = Math.max(0, -begun.raised()[p]);
+                double slack = begun.slack(p);
                 double before = post.now() - post.found();
                 asked[p] = screws.nearest(p, post.raise() + slack);
                 double total = request.limits().total();

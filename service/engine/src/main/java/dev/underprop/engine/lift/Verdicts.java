@@ -23,6 +23,10 @@ final class Verdicts {
         this.greatest = new double[limits.size()];
     }
 
+    Limit limit(int index) {
+        return limits.get(index);
+    }
+
     /** Index of the limit that refuses a turn, the one most exceeded; -1 where none does. */
     int refusing(Course before, Course after) {
         int worst = -1;

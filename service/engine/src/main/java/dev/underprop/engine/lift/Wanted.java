@@ -58,9 +58,10 @@ final class Wanted {
             });
         }
         Screws screws = new Screws(request.screws(), request.limits());
+        boolean down = !request.after().onto().isEmpty();
         for (int p = 0; p < posts.size(); p++) {
-            if (posts.get(p).raise() > 0 && !screws.fineEnough(p)) {
-                misfits.add(new Misfit.TooCoarse(p, posts.get(p).name()));
+            if ((down || posts.get(p).raise() > 0) && !screws.fineEnough(p)) {
+                misfits.add(new Misfit.TooCoarse(p, posts.get(p).name(), screws.step(p), screws.atMost()));
             }
         }
         if (posts.stream().noneMatch(OfPost::moves) && misfits.isEmpty()) {

@@ -17,7 +17,7 @@ class LifterTest {
 
     private static final LiftLimits EIGHTH = Lifts.limits(INCH / 8, 1.0 / 40);
 
-    private final JobPlan four = Lifts.row(4, new Post.Rigid(), 3500 * POUND, 2 * FOOT);
+    private final JobPlan four = Lifts.fastened(Lifts.row(4, new Post.Rigid(), 3500 * POUND, 2 * FOOT));
 
     @Test
     void raisesALineInPassesWhereOneGoWouldOverloadAPost() {
@@ -76,8 +76,10 @@ class LifterTest {
                         .findFirst()
                         .orElseThrow();
         boolean alone = ((LiftPlan.Stopped) plan.obstacle()).help().size() == 1;
-        JobPlan stronger = Lifts.row(4, new Post.Rigid(), 3500 * POUND * help.needed() * 1.0001, 2 * FOOT);
-        JobPlan notQuite = Lifts.row(4, new Post.Rigid(), 3500 * POUND * help.needed() * 0.99, 2 * FOOT);
+        JobPlan stronger =
+                Lifts.fastened(Lifts.row(4, new Post.Rigid(), 3500 * POUND * help.needed() * 1.0001, 2 * FOOT));
+        JobPlan notQuite =
+                Lifts.fastened(Lifts.row(4, new Post.Rigid(), 3500 * POUND * help.needed() * 0.99, 2 * FOOT));
 
         assertThat(alone).isTrue();
         assertThat(Lifter.plan(stronger, Lifts.request(stronger, EIGHTH, ACME, 0, 0.5 * INCH, 0, 0))
@@ -194,7 +196,7 @@ class LifterTest {
         LiftScrew coarse = new LiftScrew(0.25 * INCH, 1, ACME.thread(), ACME.wrench(), ACME.pull(), ACME.travel());
 
         assertThat(Lifter.misfits(four, Lifts.request(four, EIGHTH, coarse, 0.5 * INCH)))
-                .contains(new Misfit.TooCoarse(0, "A1"));
+                .contains(new Misfit.TooCoarse(0, "A1", 0.25 * INCH, INCH / 8));
     }
 
     @Test

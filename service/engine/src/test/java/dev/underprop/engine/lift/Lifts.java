@@ -173,6 +173,61 @@ final class Lifts {
         return new LiftRequest.Survey(points, INCH / 32);
     }
 
+    /** The same floor under other loads. */
+    static JobPlan loaded(JobPlan plan, double dead, double live, double wall) {
+        Floor floor = new Floor(
+                plan.floor().joists(),
+                plan.floor().bearings(),
+                List.of(
+                        new Load.Area("floor", new Intensity(dead * PSF, live * PSF, 0, 0), -ANY, ANY, -ANY, ANY),
+                        new Load.Across("wall", new Intensity(wall * PLF, 0, 0, 0), 2 * INCH, -ANY, ANY)),
+                Floor.JoistWeight.ADDED);
+        return plan(floor, plan.shores());
+    }
+
+    /** The same floor on posts that are fastened at both ends. */
+    static JobPlan fastened(JobPlan plan) {
+        Post.Ends held =
+                new Post.Ends(new Post.Fastened("screws", Double.NaN), new Post.Fastened("screws", Double.NaN));
+        List<Shore> shores = plan.shores().stream()
+                .map(s -> new Shore(
+                        s.name(),
+                        s.y(),
+                        s.beam(),
+                        s.start(),
+                        s.length(),
+                        s.gaps(),
+                        s.posts().stream()
+                                .map(p -> new Post(
+                                        p.name(),
+                                        p.x(),
+                                        p.height(),
+                                        p.stiffness(),
+                                        p.gap(),
+                                        p.lift(),
+                                        p.type(),
+                                        p.footing(),
+                                        held))
+                                .toList()))
+                .toList();
+        return plan(plan.floor(), shores);
+    }
+
+    /** The same request in another situation, with something read and something to follow. */
+    static LiftRequest with(
+            LiftRequest asked, Situation during, LiftRequest.Progress progress, LiftRequest.After after) {
+        return new LiftRequest(
+                during,
+                asked.survey(),
+                asked.target(),
+                asked.limits(),
+                asked.screws(),
+                asked.order(),
+                asked.crept(),
+                progress,
+                after);
+    }
+
     static LiftRequest request(JobPlan plan, LiftLimits limits, LiftScrew screw, double... raise) {
         int posts = plan.shores().stream().mapToInt(s -> s.posts().size()).sum();
         return new LiftRequest(

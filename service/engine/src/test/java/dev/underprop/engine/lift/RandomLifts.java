@@ -19,7 +19,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 
-/** Lifts from a seed, and the same lift seen in a mirror. Without live load, so that every case is a plain one. */
+/** Lifts from a seed, and the same lift seen in a mirror; two of three carry live load. */
 final class RandomLifts {
 
     private final Random random;
@@ -63,7 +63,13 @@ final class RandomLifts {
         Shore shore = shore(at, last, joists);
         List<Load> loads = new ArrayList<>();
         double dead = between(400, 900);
-        loads.add(new Load.Area("floor", new Intensity(dead, 0, 0, 0), -ANY, ANY, -ANY, ANY));
+        loads.add(new Load.Area(
+                "floor",
+                new Intensity(dead, random.nextInt(3) > 0 ? between(200, 1500) : 0, 0, 0),
+                -ANY,
+                ANY,
+                -ANY,
+                ANY));
         Intensity wall = new Intensity(between(800, 3500), 0, 0, random.nextBoolean() ? between(500, 2000) : 0);
         loads.add(new Load.Across("wall", wall, 0.1, -ANY, ANY));
         List<Bearing> bearings = List.of(Lifts.bearing("near wall", 0.1), Lifts.bearing("far wall", between(4, 4.2)));

@@ -17,7 +17,8 @@ import org.junit.jupiter.api.Test;
 /** Going on from readings, and letting posts down once the floor is secured. */
 class ReplanTest {
 
-    private final JobPlan four = Lifts.row(4, new Post.Rigid(), 6000 * POUND, 2 * FOOT);
+    private final JobPlan four =
+            Lifts.fastened(Lifts.loaded(Lifts.row(4, new Post.Rigid(), 6000 * POUND, 2 * FOOT), 12, 12, 100));
     private final LiftRequest whole = Lifts.request(four, Lifts.limits(INCH / 8, 1.0 / 40), ACME, 0.5 * INCH);
 
     private LiftRequest with(LiftRequest.Progress progress, LiftRequest.After after) {
@@ -60,16 +61,16 @@ class ReplanTest {
     @Test
     void aSinkingPadIsReadAndMadeUpFor() {
         double half = -0.25 * INCH;
-        LiftPlan plan = Lifter.plan(four, read(half, half - 0.1 * INCH, half, half));
+        LiftPlan plan = Lifter.plan(four, read(half, half - 0.06 * INCH, half, half));
 
         assertThat(plan.remarks())
                 .anyMatch(r -> r.kind() == LiftPlan.Remark.Kind.READING
                         && r.place().equals("A2")
                         && r.words().contains("pad has settled"));
-        assertThat(plan.points().get(1).reading().off()).isCloseTo(-0.1 * INCH + INCH / 32, within(1e-9));
-        assertThat(plan.posts().get(1).wanted()).isCloseTo(0.35 * INCH, within(1e-9));
+        assertThat(plan.points().get(1).reading().off()).isCloseTo(-0.06 * INCH + INCH / 32, within(1e-9));
+        assertThat(plan.posts().get(1).wanted()).isCloseTo(0.31 * INCH, within(1e-9));
         assertThat(plan.posts().get(0).wanted()).isCloseTo(0.25 * INCH, within(1e-9));
-        assertThat(plan.outcome()).isEqualTo(LiftPlan.Outcome.PLANNED);
+        assertThat(plan.outcome()).isEqualTo(LiftPlan.Outcome.INCOMPLETE);
         // A2 carries less than it should until it has been made up for, A3 more.
         LiftPlan.Turn first = plan.stages().get(0).turns().stream()
                 .filter(t -> t.name().equals("A2"))

@@ -5,6 +5,7 @@ import dev.underprop.engine.assess.Assessor;
 import dev.underprop.engine.assess.ContactPlace;
 import dev.underprop.engine.assess.SituationResult;
 import dev.underprop.engine.check.MemberLimits;
+import dev.underprop.engine.clause.asce7_16.Combination;
 import dev.underprop.engine.clause.asce7_16.LoadKind;
 import dev.underprop.engine.clause.asce7_16.Section2_4;
 import dev.underprop.engine.plan.Bearing;
@@ -32,6 +33,7 @@ final class Replay {
     private final JobPlan plan;
     private final List<SituationResult> situations;
     private final List<double[]> raised = new ArrayList<>();
+    private final List<Integer> stageEnds = new ArrayList<>();
     private final List<String> broken = new ArrayList<>();
     private double[] before = {};
     private int looked;
@@ -51,6 +53,7 @@ final class Replay {
                 raised.add(now.clone());
                 all.add(at("turn " + raised.size(), now));
             }
+            stageEnds.add(raised.size() - 1);
         }
         Assessment assessment = Assessor.assess(
                 new JobPlan(plan.basis(), plan.floor(), plan.shores(), plan.ground(), all, plan.circumstances()));
@@ -88,7 +91,34 @@ final class Replay {
             }
             before = after;
         }
+        stages();
         return broken;
+    }
+
+    /** Once a stage is done posts are held against the greatest load that any pattern of live load brings them. */
+    private void stages() {
+        double[] begun = patterned(0);
+        for (int k : stageEnds) {
+            double[] after = patterned(k);
+            for (int p = 0; p < after.length; p++) {
+                looked++;
+                double allowed = lift.request().limits().ratios().post();
+                if (after[p] > allowed * RIGHT && after[p] > begun[p] * RIGHT) {
+                    broken.add("after turn " + k + ": post " + p + " is used by " + after[p] + " under patterns");
+                }
+            }
+            begun = after;
+        }
+    }
+
+    private double[] patterned(int state) {
+        List<Post> posts = plan.shores().get(0).posts();
+        double[] used = new double[posts.size()];
+        for (int p = 0; p < used.length; p++) {
+            double load = situations.get(state + 1).posts().get(p).asFound();
+            used[p] = load / rating(posts.get(p), raised.get(state)[p]);
+        }
+        return used;
     }
 
     private double[] allowed() {
@@ -129,12 +159,19 @@ final class Replay {
         List<Double> values = new ArrayList<>();
         List<Post> posts = plan.shores().get(0).posts();
         for (int p = 0; p < posts.size(); p++) {
-            double load = one.posts().get(p).asFound();
+            double load = 0;
+            for (SituationResult.PlainCase plain : plain(one)) {
+                load = Math.max(load, plain.forces().get(contact(p)));
+            }
             values.add(load / rating(posts.get(p), raise[p]));
         }
         SituationResult.PlainCase dead = plain(one).get(0);
         for (int c = 0; c < contacts().size(); c++) {
-            values.add(Math.max(0, dead.openings().get(c)));
+            double opening = 0;
+            for (SituationResult.PlainCase plain : plain(one)) {
+                opening = Math.max(opening, plain.openings().get(c));
+            }
+            values.add(opening);
         }
         values.add(bent(one, plan.floor().joists().size()));
         for (int j = 0; j < plan.floor().joists().size(); j++) {
@@ -142,6 +179,15 @@ final class Replay {
         }
         values.addAll(slopes(dead, plain(situations.get(0)).get(0)));
         return values.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private int contact(int post) {
+        for (int c = 0; c < contacts().size(); c++) {
+            if (contacts().get(c).place() instanceof ContactPlace.OnPost head && head.post() == post) {
+                return c;
+            }
+        }
+        throw new AssertionError("a post without a contact");
     }
 
     /** The table's taller row holds between two rows. */
@@ -154,11 +200,14 @@ final class Replay {
                 .load();
     }
 
-    /** Plain cases of the history as found with posts rigid, dead load alone first; only those with all of dead load. */
+    /**
+     * Plain cases of the history as found with posts rigid, dead load alone first, live load everywhere; only those with all of
+     * dead load.
+     */
     private static List<SituationResult.PlainCase> plain(SituationResult one) {
         return one.plainCases().stream()
                 .filter(p -> p.bound().history().equals("as found"))
-                .filter(p -> p.combination().equals("D") || p.combination().equals("D + S"))
+                .filter(p -> p.combination().startsWith("D"))
                 .toList();
     }
 
@@ -209,16 +258,30 @@ final class Replay {
         if (((Load.Across) plan.floor().loads().get(1)).intensity().snow() > 0) {
             kinds.add(LoadKind.SNOW);
         }
-        MemberLimits limits = MemberLimits.of(
-                plan, lift.request().during(), m, Section2_4.gravity(kinds).subList(0, kinds.size()));
+        if (((Load.Area) plan.floor().loads().get(0)).intensity().live() > 0) {
+            kinds.add(LoadKind.LIVE);
+        }
+        List<Combination> combinations = Section2_4.gravity(kinds);
+        MemberLimits limits = MemberLimits.of(plan, lift.request().during(), m, combinations);
         double worst = 0;
-        List<SituationResult.PlainCase> cases = plain(one);
-        for (int i = 0; i < cases.size(); i++) {
-            double[] extremes = m < plan.floor().joists().size() ? joist(cases.get(i), m, i > 0) : beam(cases.get(i));
-            worst = Math.max(worst, limits.bendingStress(extremes[0]) / limits.sagging(i));
-            worst = Math.max(worst, limits.bendingStress(extremes[1]) / limits.hogging(i));
+        for (SituationResult.PlainCase plain : plain(one)) {
+            int c = named(combinations, plain.combination());
+            double live = combinations.get(c).factor(LoadKind.LIVE);
+            double snow = combinations.get(c).factor(LoadKind.SNOW);
+            double[] extremes = m < plan.floor().joists().size() ? joist(plain, m, live, snow) : beam(plain);
+            worst = Math.max(worst, limits.bendingStress(extremes[0]) / limits.sagging(c));
+            worst = Math.max(worst, limits.bendingStress(extremes[1]) / limits.hogging(c));
         }
         return worst;
+    }
+
+    private static int named(List<Combination> combinations, String name) {
+        for (int c = 0; c < combinations.size(); c++) {
+            if (combinations.get(c).name().equals(name)) {
+                return c;
+            }
+        }
+        throw new AssertionError("no combination is called " + name);
     }
 
     private double[] beam(SituationResult.PlainCase one) {
@@ -239,7 +302,7 @@ final class Replay {
         return cut(shore.start(), shore.end(), shore.beam().weight(), forces);
     }
 
-    private double[] joist(SituationResult.PlainCase one, int j, boolean snow) {
+    private double[] joist(SituationResult.PlainCase one, int j, double live, double snow) {
         var joist = plan.floor().joists().get(j);
         List<double[]> forces = new ArrayList<>();
         for (int c = 0; c < contacts().size(); c++) {
@@ -255,16 +318,12 @@ final class Replay {
         }
         // What presses up in all must be what lies on the joist: the wall's share is what the area does not bring.
         Member member = joist.member();
-        double uniform = member.weight()
-                + ((Load.Area) plan.floor().loads().get(0)).intensity().dead() * width(j);
+        var area = ((Load.Area) plan.floor().loads().get(0)).intensity();
+        double uniform = member.weight() + (area.dead() + live * area.live()) * width(j);
         double up = forces.stream().mapToDouble(f -> f[1]).sum();
         forces.add(new double[] {0.1, -(up - uniform * joist.length())});
         double wall = ((Load.Across) plan.floor().loads().get(1)).intensity().dead()
-                + (snow
-                        ? ((Load.Across) plan.floor().loads().get(1))
-                                .intensity()
-                                .snow()
-                        : 0);
+                + snow * ((Load.Across) plan.floor().loads().get(1)).intensity().snow();
         if (Math.abs(up - uniform * joist.length() - wall * width(j)) > 1e-6 * up + 1) {
             throw new AssertionError("the loads and forces of a joist do not balance");
         }

@@ -60,8 +60,10 @@ final class LiftWords {
                 "The lift can be made: " + largest + " at the most, in " + stages(plan)
                         + "; every turn keeps every limit.";
             case INCOMPLETE ->
-                "The lift keeps every limit that could be checked: " + largest + " at the most, in " + stages(plan)
-                        + "; but it is not fully checked: see what was not.";
+                !plan.reason().isEmpty()
+                        ? "Stop: turn no screw. " + sentence(plan.reason())
+                        : "The lift keeps every limit that could be checked: " + largest + " at the most, in "
+                                + stages(plan) + "; but it is not fully checked: see what was not.";
             case SHORT ->
                 "The lift ends short of its targets, in " + stages(plan) + ": "
                         + reason((LiftPlan.Stopped) plan.obstacle(), figures);
@@ -108,7 +110,7 @@ final class LiftWords {
                         + StrictMath.round(1 / stopped.value()) + ", where 1/" + StrictMath.round(1 / limit.allowed())
                         + " is allowed.";
             case TRAVEL ->
-                "The screw of " + limit.place() + " would have to rise "
+                "The screw of " + limit.place() + " would have to go "
                         + figures.words(Kind.DEFLECTION, stopped.value()) + " and has "
                         + figures.words(Kind.DEFLECTION, limit.allowed()) + ".";
             case TOTAL ->
@@ -146,8 +148,13 @@ final class LiftWords {
     static List<String> assumptions(LiftRequest request, LiftPlan plan) {
         List<String> all = new ArrayList<>(plan.basis().said());
         all.add("Every turn was looked at under "
-                + String.join(", ", plan.basis().combinations()) + ", live load everywhere, and with posts and ground "
-                + String.join("; ", plan.basis().bounds()) + ".");
+                + String.join(", ", plan.basis().combinations())
+                + ", live load everywhere; for posts, pads, contacts and fastenings also with live load only where it"
+                + " relieves a bearing, post or pier; and for standing at all with 0.6 of dead load against the same. Each with"
+                + " posts and ground " + String.join("; ", plan.basis().bounds()) + ".");
+        all.add(
+                "The floor as each stage leaves it was looked at under every limit with every pattern of live load too: until"
+                        + " then nobody is on it.");
         all.add(
                 "Loads of posts, levels and torque are those under dead load; the floor is measured from as it was found.");
         if (!Double.isNaN(request.limits().slope().value())) {

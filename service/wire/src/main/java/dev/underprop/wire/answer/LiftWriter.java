@@ -1,6 +1,7 @@
 package dev.underprop.wire.answer;
 
 import dev.underprop.api.model.BasisEditions;
+import dev.underprop.api.model.BearingPart;
 import dev.underprop.api.model.DocumentKind;
 import dev.underprop.api.model.LiftCount;
 import dev.underprop.api.model.LiftHelp;
@@ -15,6 +16,9 @@ import dev.underprop.api.model.LiftSituation;
 import dev.underprop.api.model.PostLift;
 import dev.underprop.engine.lift.LiftPlan;
 import dev.underprop.engine.lift.LiftRequest;
+import dev.underprop.engine.plan.Bearing;
+import dev.underprop.engine.plan.Girder;
+import dev.underprop.engine.plan.Situation;
 import dev.underprop.wire.quantity.Kind;
 import java.util.ArrayList;
 import java.util.List;
@@ -85,8 +89,8 @@ public final class LiftWriter {
     private List<String> notChecked() {
         List<String> all = new ArrayList<>(plan.open());
         all.add(
-                "what a plan check makes besides: live load patterns, a post out of line by the fit-up tolerance, shores that"
-                        + " were there before any load, sideways forces, pads in bending, bearing stresses and the rest; check the"
+                "what a plan check makes besides: a post out of line by the fit-up tolerance, shores that were there before any"
+                        + " load, sideways forces, wind and earthquake, pads in bending, bearing stresses and the rest; check the"
                         + " raised situation of this answer too");
         return all;
     }
@@ -122,6 +126,7 @@ public final class LiftWriter {
         }
         if (!Double.isNaN(point.reading().level())) {
             model.read(figures.quantity(Kind.DEFLECTION, point.reading().level()))
+                    .expected(stages.span(Kind.DEFLECTION, point.reading().expected()))
                     .outBy(figures.quantity(Kind.DEFLECTION, point.reading().off()));
         }
         return model;
@@ -184,9 +189,26 @@ public final class LiftWriter {
             }
         }
         LiftSituation model = new LiftSituation().name("raised").lifts(lifts);
-        List<String> removed = request.during().removed().stream()
-                .map(b -> question.plan().floor().bearings().get(b).name())
+        Situation during = request.during();
+        List<Bearing> bearings = question.plan().floor().bearings();
+        List<String> removed = new ArrayList<>();
+        during.removed().forEach(b -> removed.add(bearings.get(b).name()));
+        during.piers().forEach(p -> removed.add(pier(bearings.get(p.bearing()), p.pier())));
+        List<BearingPart> parts = during.parts().stream()
+                .map(p -> new BearingPart()
+                        .bearing(bearings.get(p.bearing()).name())
+                        .from(Kind.POSITION.planText(p.from(), question.units()))
+                        .to(Kind.POSITION.planText(p.to(), question.units())))
                 .toList();
-        return removed.isEmpty() ? model : model.removed(removed);
+        List<String> clear =
+                during.clear().stream().map(b -> bearings.get(b).name()).toList();
+        model.setRemoved(removed.isEmpty() ? null : removed);
+        model.setRemovedParts(parts.isEmpty() ? null : parts);
+        model.setClear(clear.isEmpty() ? null : clear);
+        return model;
+    }
+
+    private static String pier(Bearing bearing, int pier) {
+        return ((Girder) bearing.body()).piers().get(pier).name();
     }
 }

@@ -248,8 +248,8 @@ public enum Messages {
             "No post is asked to move.", "Give a target level, or targets of points on the line of a shore."),
     TARGET_WITHOUT_LEVEL("The target has a slope and no level.", "Give level, or take along and across out."),
     TURN_TOO_COARSE(
-            "The smallest turn of the screw of post {0} raises it by more than one turn or one stage may.",
-            "State a smaller turn, or allow more."),
+            "The smallest turn of the screw of post {0} moves it by {1}, more than one turn or one stage may: {2}.",
+            "Set the screw more finely and state the smaller turn, or allow as much by one turn and one stage."),
     SCREW_UNSTATED("No screw is described for post {0}.", "Name the post in a screw, or give one without posts."),
     SCREW_TWICE(
             "Two screws are described for post {0}.", "Name each post once, and give one screw without posts at most."),
@@ -263,6 +263,9 @@ public enum Messages {
     CREPT_TURNED("The greatest crept share is below the least.", "Look at creptLeast and creptMost."),
     TURNED_WITHOUT_READINGS(
             "Screws were turned, and nothing was read.", "Give readings: without them no plan goes on."),
+    TURNED_MISSING(
+            "It is not said how far post {0} was raised.",
+            "Name every post in turned; `0 in` for one that was not turned."),
     TURNED_TWICE("The post {0} stands twice in turned.", "Keep one of them."),
     READING_TWICE("The point {0} was read twice.", "Keep one of them."),
 

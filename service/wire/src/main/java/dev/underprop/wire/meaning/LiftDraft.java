@@ -11,6 +11,8 @@ import dev.underprop.engine.plan.Shore;
 import dev.underprop.engine.plan.Situation;
 import dev.underprop.wire.fault.Fault;
 import dev.underprop.wire.fault.Messages;
+import dev.underprop.wire.quantity.Kind;
+import dev.underprop.wire.quantity.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -59,10 +61,20 @@ record LiftDraft(
             Messages message = none.reading() ? Messages.LIFT_READING_MISSING : Messages.LIFT_LEVEL_MISSING;
             spot.member(none.reading() ? "readings" : "levels").report(message, none.name(), Fault.shown(none.name()));
         } else if (misfit instanceof Misfit.TooCoarse coarse) {
-            spot.member("screws").report(Messages.TURN_TOO_COARSE, coarse.name(), Fault.shown(coarse.name()));
+            spot.member("screws")
+                    .report(
+                            Messages.TURN_TOO_COARSE,
+                            coarse.name(),
+                            Fault.shown(coarse.name()),
+                            length(coarse.step()),
+                            length(coarse.allowed()));
         } else {
             spot.member("target").report(Messages.LIFT_WITHOUT_TARGET, "");
         }
+    }
+
+    private static String length(double metres) {
+        return Kind.DEFLECTION.planText(metres, UnitSystem.US);
     }
 
     /**

@@ -183,7 +183,7 @@ final class LiftReader {
 
     private List<Double> turned(List<LiftTurned> turned) {
         Double[] raises = new Double[postNames.size()];
-        Arrays.fill(raises, 0.0);
+        Arrays.fill(raises, Double.NaN);
         Set<Integer> seen = new HashSet<>();
         for (int i = 0; i < turned.size(); i++) {
             Spot spot = at.member("turned").element(i);
@@ -195,6 +195,12 @@ final class LiftReader {
                 }
                 raises[post] = raise;
             });
+        }
+        for (int p = 0; p < raises.length; p++) {
+            if (!seen.contains(p)) {
+                String name = postNames.get(p);
+                at.member("turned").report(Messages.TURNED_MISSING, name, Fault.shown(name));
+            }
         }
         return Arrays.asList(raises);
     }

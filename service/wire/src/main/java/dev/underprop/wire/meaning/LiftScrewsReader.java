@@ -75,9 +75,10 @@ final class LiftScrewsReader {
         double wrench = spot.text("wrench", screw.getWrench()).quantityOr(Range.WRENCH, Double.NaN);
         double pull = spot.text("greatestPull", screw.getGreatestPull()).quantityOr(Range.PULL, Double.NaN);
         double travel = spot.text("travel", screw.getTravel()).quantityOr(Range.TRAVEL, Double.NaN);
+        double down = spot.text("travelDown", screw.getTravelDown()).quantityOr(Range.TRAVEL, Double.NaN);
         return pitch > 0
                 ? Optional.of(new LiftScrew(
-                        pitch * screw.getStarts(), screw.getSmallestTurn(), rubbing, wrench, pull, travel))
+                        pitch * screw.getStarts(), screw.getSmallestTurn(), rubbing, wrench, pull, travel, down))
                 : Optional.empty();
     }
 

@@ -28,7 +28,7 @@ class LiftDoorTest {
     void everyDeclaredPartOfALiftIsRead() {
         LiftPlan plan = lift(Plans.text("raised.json"), UnitSystem.US);
 
-        assertThat(plan.getOutcome()).isEqualTo(LiftOutcome.PLANNED);
+        assertThat(plan.getOutcome()).as("%s", plan.getNotChecked()).isEqualTo(LiftOutcome.PLANNED);
         assertThat(plan.getNotChecked()).hasSize(1);
         assertThat(plan.getStages()).hasSize(3);
         assertThat(plan.getStages().get(2).getStart().getValue()).isEqualTo(48);
@@ -43,6 +43,26 @@ class LiftDoorTest {
                 .extracting(l -> l.getPost() + " " + l.getLift())
                 .containsExactly("A1 0.5 in", "A2 0.5 in", "A3 0.5 in", "A4 0.5 in");
         assertThat(plan.getRaised().getRemoved()).containsExactly("sill");
+    }
+
+    /** What is pasted back takes away what the lift took away: parts of a sill too. */
+    @Test
+    void theRaisedSituationHoldsPartsAndWhatIsToComeClear() {
+        String text = Plans.text("raised.json")
+                .replaceAll(
+                        "\"name\": \"sill out\",\\s*\"removed\": \\[\\s*\"sill\"\\s*\\]",
+                        "\"name\": \"sill out\", \"clear\": [\"sill\"], \"removedParts\": [{ \"bearing\": \"sill\", \"from\": \"-1 ft\","
+                                + " \"to\": \"5 ft\" }]")
+                .replaceAll("\"turned\": \\[[^\\]]*\\],\\s*\"readings\": \\[[^\\]]*\\]", "\"order\": \"most to go\"")
+                .replaceAll("\"order\": \"middle outward\",", "");
+        LiftPlan plan = lift(text, UnitSystem.US);
+
+        assertThat(plan.getRaised()).as(plan.getHeadline()).isNotNull();
+        assertThat(plan.getRaised().getRemoved()).isNull();
+        assertThat(plan.getRaised().getClear()).containsExactly("sill");
+        assertThat(plan.getRaised().getRemovedParts())
+                .extracting(p -> p.getBearing() + " " + p.getFrom() + " " + p.getTo())
+                .containsExactly("sill -1 ft 5 ft");
     }
 
     @Test
