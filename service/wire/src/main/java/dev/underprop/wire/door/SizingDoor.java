@@ -72,8 +72,9 @@ final class SizingDoor {
                     catalogue.digest(),
                     loads.assumptions(),
                     options.units(),
-                    full);
-            return new SizingWriter(question).found(PadSizer.size(loads.task()));
+                    full,
+                    options.working());
+            return new SizingWriter(question).found(PadSizer.size(loads.task().telling(options.working())));
         }
         SizingReading.OfPlan of = (SizingReading.OfPlan) meaning;
         SizingQuestion question = new SizingQuestion(
@@ -84,7 +85,9 @@ final class SizingDoor {
                 catalogue.digest(),
                 of.assumptions(),
                 options.units(),
-                full);
-        return new SizingWriter(question).ofPlan(PlanSizer.size(of.plan(), of.stock(), of.objective()));
+                full,
+                options.working());
+        return new SizingWriter(question)
+                .ofPlan(PlanSizer.size(of.plan(), of.stock(), of.objective(), options.working()));
     }
 }
