@@ -112,8 +112,8 @@ final class GroundStrength {
         Citation rule = ground.method().citation();
         Factors n = ground.method().factors(soil.friction());
         Inclination i = ground.method().inclination(soil, base, push);
-        working.plan("c", "cohesion, or undrained strength", Dimension.STRESS, soil.cohesion());
-        working.plan("φ", "angle of friction", Dimension.ANGLE, soil.friction());
+        working.plan("cg", "cohesion, or undrained strength", Dimension.STRESS, soil.cohesion());
+        working.plan("φg", "angle of friction", Dimension.ANGLE, soil.friction());
         working.plan("γg", "unit weight of the ground below", Dimension.PER_VOLUME, soil.unitWeight());
         working.plan("qo", "pressure of the ground beside the pad", Dimension.STRESS, soil.overburden());
         working.rule("Nc", "factor of cohesion", Dimension.NUMBER, n.cohesion(), rule, "");
