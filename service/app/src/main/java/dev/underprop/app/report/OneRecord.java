@@ -1,6 +1,6 @@
 package dev.underprop.app.report;
 
-import dev.underprop.app.source.EntryName;
+import dev.underprop.wire.record.EntryName;
 import dev.underprop.wire.door.Documents;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -64,6 +64,75 @@ class PadSizingHttpTest {
         assertThat(answer.jsonPath().getString("warnings[0]")).contains("vesic");
     }
 
+    @Test
+    void recordsAreGivenWhereTheyAreAskedFor() {
+        Response without = answered(REQUEST);
+        Response with = Client.postYaml("/v1/pad-sizings?working=true", REQUEST);
+
+        assertThat(without.asString()).doesNotContain("\"working\"");
+        List<String> symbols = with.jsonPath()
+                .getList(
+                        "posts[0].proposals[0].checks.find { it.check == 'pad-soil-bearing' }.working.lines.symbol",
+                        String.class);
+        assertThat(symbols).contains("ψ", "Nq", "iq", "qu", "qa");
+        assertThat(with.jsonPath().getString("posts[0].proposals[0].pad.name"))
+                .isEqualTo(without.jsonPath().getString("posts[0].proposals[0].pad.name"));
+    }
+
+    @Test
+    void terzaghiIsNotCheckedUnderAPostThatPushesSideways() {
+        Response answer = answered(REQUEST.replace("vesic", "terzaghi"));
+
+        assertThat(answer.jsonPath().getString("state")).isNotEqualTo("ADEQUATE");
+        assertThat(answer.jsonPath().getList("posts[0].proposals")).isEmpty();
+        assertThat(answer.asString()).contains("upright loads");
+    }
+
+    /** 25 mm off the foot where nothing is said, and said; what the request says instead, and then the pad may be smaller. */
+    @Test
+    void theLoadStandsOffTheFootUnlessTheRequestSaysOtherwise() {
+        Response silent = answered(REQUEST);
+        Response common = answered(REQUEST + "eccentricity: 0 in\n");
+        Response own = answered(REQUEST.replace("live: 2500 lb", "live: 2500 lb, eccentricity: 2 in"));
+
+        assertThat(silent.jsonPath().getList("assumptions", String.class)).anyMatch(a -> a.contains("25 mm off"));
+        assertThat(common.jsonPath().getList("assumptions", String.class)).noneMatch(a -> a.contains("25 mm off"));
+        assertThat(own.jsonPath().getList("assumptions", String.class)).noneMatch(a -> a.contains("25 mm off"));
+        assertThat(area(common)).isLessThan(area(silent));
+        assertThat(area(silent)).isLessThan(area(own));
+    }
+
+    private static double area(Response answer) {
+        return answer.jsonPath().getDouble("posts[0].proposals[0].area.value");
+    }
+
+    @Test
+    void groundWhoseConditionIsUnknownPassesNothing() {
+        Response answer = answered(REQUEST.replaceAll(
+                "ground: .*", "ground: { allowable: 3000 psf, source: report, condition: unknown }"));
+
+        assertThat(answer.jsonPath().getString("state")).isNotEqualTo("ADEQUATE");
+        assertThat(answer.jsonPath().getList("posts[0].proposals")).isEmpty();
+        assertThat(answer.asString()).contains("declare: condition");
+    }
+
+    /** Two posts 4 ft apart: what each adds below the other is told, and is in the settlement of both. */
+    @Test
+    void whatNeighboursAddIsTold() {
+        String two = REQUEST.replace(
+                "live: 2500 lb } ]", "live: 2500 lb }, { name: Q, x: 4 ft, y: 0 ft, dead: 2000 lb, live: 2500 lb } ]");
+        Response answer = answered(two);
+
+        assertThat(answer.jsonPath().getDouble("posts[0].below.added.value")).isPositive();
+        assertThat(answer.jsonPath().getDouble("posts[0].below.depth.value")).isBetween(57.0, 60.0);
+        assertThat(settlement(answer)).isGreaterThan(settlement(answered(REQUEST)));
+    }
+
+    private static double settlement(Response answer) {
+        return answer.jsonPath()
+                .getDouble("posts[0].proposals[0].checks.find { it.check == 'pad-settlement' }.demand.value");
+    }
+
     /** Every load of the table on every soil of it: area by hand, and a pad that is no smaller. */
     @Test
     void thePublishedTableOfAreas() {

@@ -147,7 +147,7 @@ final class CircumstanceJudge {
                     results.add(new CheckResult(
                             CheckId.EXCAVATION,
                             once ? "plan" : post.name(),
-                            CutBeside.judge(excavation, post, shore.y()),
+                            CutBeside.judge(excavation, post, shore.y(), plan.ground()),
                             new CheckResult.NoCase(),
                             CutBeside.citation()));
                 }

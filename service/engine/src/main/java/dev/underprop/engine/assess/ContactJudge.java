@@ -219,7 +219,7 @@ final class ContactJudge {
         Post post = shore.posts().get(head.post());
         double load = greatest(c);
         judgeShaft(c, head, load);
-        judgeGround(c, post, load);
+        judgeGround(c, post, demand(c, load));
         add(
                 CheckId.POST_CONTACT,
                 c,
@@ -230,7 +230,7 @@ final class ContactJudge {
         add(
                 CheckId.PAD_OVERLAP,
                 c,
-                PadsPlaced.judge(run.plan(), head),
+                PadOverlap.judge(placed(c, head), near(c), run.plan().ground()),
                 PadOverlap.citation(),
                 run.met().greatest());
         judgeHead(c, shore, post, load);
@@ -265,7 +265,31 @@ final class ContactJudge {
                 working);
     }
 
-    private void judgeGround(int c, Post post, double load) {
+    /** What the post of a contact brings on its pad. */
+    private PadLoad demand(int c, double load) {
+        return new PadLoad(
+                load,
+                factored(c),
+                PadLoad.lean(run.plan().circumstances().limits().plumb()));
+    }
+
+    private PadOverlap.Placed placed(int c, ContactPlace.OnPost head) {
+        Shore shore = run.plan().shores().get(head.shore());
+        return new PadOverlap.Placed(shore.posts().get(head.post()), shore.y(), greatest(c));
+    }
+
+    /** All other posts of the plan. */
+    private List<PadOverlap.Placed> near(int c) {
+        List<PadOverlap.Placed> near = new ArrayList<>();
+        for (int other = 0; other < run.frame().places().size(); other++) {
+            if (other != c && run.frame().places().get(other) instanceof ContactPlace.OnPost head) {
+                near.add(placed(other, head));
+            }
+        }
+        return near;
+    }
+
+    private void judgeGround(int c, Post post, PadLoad load) {
         Working working = working();
         Finding finding = PadPressure.judge(post, run.plan().ground(), load, working);
         add(CheckId.PAD_SOIL_BEARING, c, finding, padCitation(), run.met().greatest(), working);
@@ -308,10 +332,7 @@ final class ContactJudge {
     private void judgePad(int c, ContactPlace.OnPost head, double load) {
         Post post = run.plan().shores().get(head.shore()).posts().get(head.post());
         Ground ground = run.plan().ground();
-        PadLoad demand = new PadLoad(
-                load,
-                factored(c),
-                PadLoad.lean(run.plan().circumstances().limits().plumb()));
+        PadLoad demand = demand(c, load);
         Working strong = working();
         add(
                 CheckId.PAD_STRENGTH,
@@ -341,28 +362,27 @@ final class ContactJudge {
     }
 
     private Finding settlement(int c, ContactPlace.OnPost head, Working working) {
-        List<PadSettlement.Loaded> others = new ArrayList<>();
+        List<PadSettlement.Loaded> shore = new ArrayList<>();
+        List<PadSettlement.Loaded> beyond = new ArrayList<>();
         for (int other = 0; other < run.frame().places().size(); other++) {
-            if (other != c
-                    && run.frame().places().get(other) instanceof ContactPlace.OnPost near
-                    && near.shore() == head.shore()) {
-                others.add(loaded(other, near));
+            if (other != c && run.frame().places().get(other) instanceof ContactPlace.OnPost near) {
+                (near.shore() == head.shore() ? shore : beyond).add(loaded(other, near));
             }
         }
         return PadSettlement.judge(
                 loaded(c, head),
-                others,
+                shore,
+                beyond,
                 run.plan().ground(),
                 run.plan().circumstances().limits().settlement(),
                 working);
     }
 
     private PadSettlement.Loaded loaded(int c, ContactPlace.OnPost head) {
-        Post post = run.plan().shores().get(head.shore()).posts().get(head.post());
+        Shore shore = run.plan().shores().get(head.shore());
         double least =
                 run.met().everOpen(c) ? 0 : Math.max(0, -run.met().least().value(c));
-        return new PadSettlement.Loaded(
-                post, least, Math.max(0, run.met().greatest().value(c)));
+        return new PadSettlement.Loaded(shore.posts().get(head.post()), shore.y(), least, greatest(c));
     }
 
     /** Greatest load of the strength combinations (N), NaN where they were not solved. */

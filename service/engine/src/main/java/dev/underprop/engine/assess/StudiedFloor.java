@@ -5,11 +5,13 @@ import dev.underprop.engine.assess.Setting.Give;
 import dev.underprop.engine.assess.Setting.Ties;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.MemberLimits;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.clause.asce7_16.Combination;
 import dev.underprop.engine.clause.asce7_16.LoadKind;
 import dev.underprop.engine.load.LoadModel;
 import dev.underprop.engine.load.Pattern;
 import dev.underprop.engine.load.Patterns;
+import dev.underprop.engine.pad.PadLoad;
 import dev.underprop.engine.pad.PadPressure;
 import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.Post;
@@ -300,7 +302,9 @@ public final class StudiedFloor {
 
     /** Pressure under its pad against what the ground is allowed to take. */
     public Finding pad(ContactPlace.OnPost head, double load) {
-        return PadPressure.judge(post(head), plan().ground(), load);
+        PadLoad on = new PadLoad(
+                load, Double.NaN, PadLoad.lean(plan().circumstances().limits().plumb()));
+        return PadPressure.judge(post(head), plan().ground(), on, Working.OFF);
     }
 
     public Post post(ContactPlace.OnPost head) {

@@ -33,11 +33,6 @@ public final class BasePlateJudge {
 
     private BasePlateJudge() {}
 
-    /** As {@link #judge(Post, Material, double, double, Working)}, without a record. */
-    public static Finding judge(Post post, Material material, double load, double factoredLoad) {
-        return judge(post, material, load, factoredLoad, Working.OFF);
-    }
-
     /**
      * @param load greatest load of the post, allowable stress combinations (N)
      * @param factoredLoad greatest load of the post, strength combinations (N), NaN where they are not solved

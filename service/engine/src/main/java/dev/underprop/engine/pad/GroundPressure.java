@@ -17,6 +17,9 @@ public final class GroundPressure {
     /** Least depth of a footing below undisturbed ground, 12 in (m): IBC 2021 1809.4, from memory. */
     private static final double LEAST_DEPTH = 12 * 0.0254;
 
+    /** Allowable pressures are taken to hold up to this share of sideways force: common practice, no source. */
+    private static final double MOST_TILT = 0.1;
+
     private GroundPressure() {}
 
     /** Tells a pad and its load (N), in units of the ground. */
@@ -42,21 +45,27 @@ public final class GroundPressure {
         return "P + γ × t × A" + (pad.weightOf(new Pad.Known(0, true)) > 0 ? " + Ws" : "");
     }
 
-    /** @param pressure on the ground (Pa), not negative */
-    static Finding judge(Ground ground, Pad pad, double pressure) {
-        return judge(ground, pad, pressure, "q", Working.OFF);
+    /** Tells the sideways force over the upright one and returns it. @param symbol of the load with the pad's weight */
+    static double tilt(PadLoad load, double total, String symbol, Working working) {
+        working.plan("i", "sideways force over load", Dimension.NUMBER, load.lean());
+        return working.step(
+                "ψ",
+                "sideways over upright force under the pad",
+                Dimension.NUMBER,
+                load.tilt(total),
+                load.greatest() > 0 ? "i × P / " + symbol : "0 × i");
     }
 
     /**
      * Judges the ground under a pad, and what weaker layer may lie below.
      *
-     * @param pad on it
-     * @param pressure on the ground (Pa), not negative
-     * @param symbol of it in the record
+     * @param tread how the pad presses on it
+     * @param symbol of the pressure in the record
      */
-    public static Finding judge(Ground ground, Pad pad, double pressure, String symbol, Working working) {
-        Finding own = alone(ground.top(), pad, pressure);
-        Finding finding = ground instanceof Ground.Layered layered ? WeakLayer.judge(layered, pad, pressure, own) : own;
+    static Finding judge(Ground ground, Tread tread, String symbol, Working working) {
+        Working told = working.branch();
+        Finding own = alone(ground.top(), tread, told);
+        Finding finding = ground instanceof Ground.Layered layered ? WeakLayer.judge(layered, tread, own) : own;
         if (!(finding instanceof CheckResult.Judged judged)) {
             return working.compared(symbol, "", finding);
         }
@@ -65,27 +74,30 @@ public final class GroundPressure {
             working.plan("qa", "what is allowed there", Dimension.STRESS, judged.capacity());
             return working.compared("qs", "qa", finding);
         }
+        working.adopt(told);
         if (ground.top() instanceof Ground.Given) {
             working.plan("qa", "allowable pressure, given for the site", Dimension.STRESS, judged.capacity());
-        } else {
-            String what = ground.top() instanceof Ground.Strength
-                    ? "ultimate pressure over the factor of safety"
-                    : "allowable pressure of its class";
+        } else if (!(ground.top() instanceof Ground.Strength)) {
+            String what = "allowable pressure of its class";
             working.rule("qa", what, Dimension.STRESS, judged.capacity(), citation(ground), "");
         }
         return working.compared(symbol, "qa", finding);
     }
 
-    private static Finding alone(Ground ground, Pad pad, double pressure) {
-        if (ground instanceof Ground.Given given) {
-            return judge(given, pressure);
-        }
+    private static Finding alone(Ground ground, Tread tread, Working working) {
         if (ground instanceof Ground.Strength strength) {
-            return GroundStrength.judge(strength, pad, pressure);
+            return GroundStrength.judge(strength, tread, working);
         }
-        return ground instanceof Ground.Presumptive presumptive
-                ? judge(presumptive, pressure)
-                : new CheckResult.NotChecked("the plan says nothing of the ground (declare: ground)");
+        Finding finding = ground instanceof Ground.Given given
+                ? judge(given, tread.pressure())
+                : ground instanceof Ground.Presumptive presumptive
+                        ? judge(presumptive, tread.pressure())
+                        : new CheckResult.NotChecked("the plan says nothing of the ground (declare: ground)");
+        return finding instanceof CheckResult.Judged && tread.tilt() > MOST_TILT
+                ? new CheckResult.NotChecked(
+                        "posts may push sideways with more than a tenth of their load, and allowable"
+                                + " pressures are for loads that are all but upright (declare: plumb, or the strength of the ground)")
+                : finding;
     }
 
     private static Finding judge(Ground.Given ground, double pressure) {
@@ -94,6 +106,10 @@ public final class GroundPressure {
                 new CheckResult.Refused(
                         Measure.PRESSURE, pressure, "organic ground and peat carry no pad; have it investigated");
             case FILL -> new CheckResult.NotChecked("the ground is fill; that the value was given for it is not shown");
+            case UNKNOWN ->
+                new CheckResult.NotChecked(
+                        "the condition of the ground is unknown, so that the value is not shown to hold for"
+                                + " it (declare: condition)");
             case UNDISTURBED, UNSTATED -> new CheckResult.Judged(Measure.PRESSURE, pressure, ground.pressure());
         };
     }
@@ -106,7 +122,7 @@ public final class GroundPressure {
             case ORGANIC:
                 return new CheckResult.Refused(
                         Measure.PRESSURE, pressure, "organic ground has no presumptive value; have it investigated");
-            case UNSTATED:
+            case UNSTATED, UNKNOWN:
                 return new CheckResult.NotChecked(
                         "whether the ground is undisturbed is not stated (declare: condition)");
             default:

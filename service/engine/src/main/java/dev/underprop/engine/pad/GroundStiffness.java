@@ -12,7 +12,16 @@ import dev.underprop.engine.standard.Cited;
  */
 public final class GroundStiffness {
 
+    static final Citation ELASTIC = ElasticSettlement.stiffness(1, 1, 1, 0).citation();
+
     private GroundStiffness() {}
+
+    /** Spring of a rigid pad on elastic ground, over E/(1 - nu²) (m). */
+    static double rigid(Pad pad) {
+        double breadth = Math.min(pad.along(), pad.across());
+        double length = Math.max(pad.along(), pad.across());
+        return ElasticSettlement.stiffness(breadth, length, 1, 0).value();
+    }
 
     /**
      * Soft and stiff spring of a pad on its ground. What the plan gives holds; else the range of the class of undisturbed
@@ -34,7 +43,7 @@ public final class GroundStiffness {
     /** Where the range stands. */
     static Citation citation(Ground ground) {
         return ground.givesAs() instanceof Ground.Elastic
-                ? ElasticSettlement.stiffness(1, 1, 1, 0).citation()
+                ? ELASTIC
                 : Subgrade.of(ground).citation();
     }
 

@@ -27,18 +27,18 @@ final class OffCentre {
      * How far off the middle (m) the load passes through the pad's underside.
      *
      * @param type of the post
-     * @param lean sideways force of the post over its load, not negative
      */
-    static double of(Pad pad, Pad.Within centring, Post.Type type, double lean, Working working) {
+    static double of(Pad pad, Pad.Within centring, Post.Type type, PadLoad load, Working working) {
+        double foot = Math.max(load.foot(), atFoot(type));
         working.plan("c", "post off the middle of its pad", Dimension.LENGTH, centring.distance());
-        working.plan("ef", "load off the middle of the post's foot", Dimension.LENGTH, atFoot(type));
-        working.plan("i", "sideways force over load", Dimension.NUMBER, lean);
+        working.plan("ef", "load off the middle of the post's foot", Dimension.LENGTH, foot);
+        working.plan("i", "sideways force over load", Dimension.NUMBER, load.lean());
         working.plan("t", "thickness of the pad", Dimension.LENGTH, pad.thickness());
         return working.step(
                 "e",
                 "load off the middle at the pad's underside",
                 Dimension.LENGTH,
-                centring.distance() + atFoot(type) + lean * pad.thickness(),
+                centring.distance() + foot + load.lean() * pad.thickness(),
                 "c + ef + i × t");
     }
 

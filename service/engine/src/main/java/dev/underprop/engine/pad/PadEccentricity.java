@@ -13,16 +13,12 @@ import dev.underprop.engine.standard.Outcome;
 
 /**
  * Pressure of a pad's worst corner, with the post off its middle and pushing sideways, against the allowable bearing pressure.
- * The weight of the pad acts in its middle.
+ * The weight of the pad acts in its middle. Where the ground bears by its strength, the part of the pad that has its middle under
+ * the load must also bear it all (Meyerhof 1953, from memory): on long pads that is the stricter of the two.
  */
 public final class PadEccentricity {
 
     private PadEccentricity() {}
-
-    /** As {@link #judge(Post, Ground, PadLoad, Working)}, without a record. */
-    public static Finding judge(Post post, Ground ground, PadLoad load) {
-        return judge(post, ground, load, Working.OFF);
-    }
 
     /** Judges the pad of one post. */
     public static Finding judge(Post post, Ground ground, PadLoad load, Working working) {
@@ -44,10 +40,14 @@ public final class PadEccentricity {
                 load.greatest() + pad.weightOf(weight),
                 GroundPressure.total(pad));
         double mean = working.step("q", "mean pressure", Dimension.STRESS, total / pad.area(), "Q / A");
-        if (!(GroundPressure.judge(ground, pad, mean) instanceof CheckResult.Judged)) {
-            return GroundPressure.judge(ground, pad, mean, "q", working);
+        double passes = OffCentre.of(pad, centring, post.type(), load, working);
+        double tilt = GroundPressure.tilt(load, total, "Q", working);
+        Working upright = working.branch();
+        Finding central = GroundPressure.judge(ground, Tread.whole(pad, mean, tilt), "q", upright);
+        if (!(central instanceof CheckResult.Judged)) {
+            working.adopt(upright);
+            return central;
         }
-        double passes = OffCentre.of(pad, centring, post.type(), load.lean(), working);
         double off = load.greatest() > 0 ? passes * load.greatest() / total : 0;
         working.step(
                 "eQ", "all load off the middle", Dimension.LENGTH, off, load.greatest() > 0 ? "e × P / Q" : "0 × e");
@@ -62,7 +62,30 @@ public final class PadEccentricity {
                 Dimension.STRESS,
                 mean * worst.cited().value(),
                 "q × m");
-        return GroundPressure.judge(ground, pad, corner, "qmax", working);
+        Tread pressed = Tread.whole(pad, corner, tilt);
+        return ground.top() instanceof Ground.Strength
+                ? both(ground, pressed, Tread.part(pad, total, off, tilt), working)
+                : GroundPressure.judge(ground, pressed, "qmax", working);
+    }
+
+    /** The worst corner, and the part that has its middle under the load: ground of known strength has to bear both. */
+    private static Finding both(Ground ground, Tread corner, Tread part, Working working) {
+        Working one = working.branch();
+        Finding pressed = GroundPressure.judge(ground, corner, "qmax", one);
+        Working other = working.branch();
+        other.step("B'", "part that bears, along the beam", Dimension.LENGTH, part.along(), "B - 2 × eQ");
+        other.step("L'", "part that bears, across the beam", Dimension.LENGTH, part.across(), "L - 2 × eQ");
+        other.step("q'", "pressure there", Dimension.STRESS, part.pressure(), "Q / ( B' × L' )");
+        Finding borne = GroundPressure.judge(ground, part, "q'", other);
+        boolean first = !(pressed instanceof CheckResult.Judged);
+        boolean second = !(borne instanceof CheckResult.Judged);
+        if (first || second) {
+            working.adopt(first ? one : other);
+            return first ? pressed : borne;
+        }
+        Finding worst = Worst.of((CheckResult.Judged) pressed, (CheckResult.Judged) borne);
+        working.adopt(worst == pressed ? one : other);
+        return worst;
     }
 
     /** The rule. */

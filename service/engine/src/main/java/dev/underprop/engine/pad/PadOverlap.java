@@ -6,13 +6,16 @@ import dev.underprop.engine.check.Measure;
 import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
+import dev.underprop.engine.soil.Stress;
 import dev.underprop.engine.standard.Citation;
 import java.util.List;
 
 /**
  * Whether a pad lies over another one: the ground under both would be counted twice. Pads are centred on their posts. Where a
- * weaker layer lies below, pads whose load spreads to the same part of it are not checked: what they do to it together is not
- * worked out.
+ * weaker layer lies below, what all pads whose loads spread by 1 in 2 to some of the same part of it bring together is held against
+ * what it is allowed to take. In ground of one kind pads beside each other never press harder, at any depth, than the hardest of
+ * them presses at its underside (stresses add up, and none is more than under one load of that pressure all over), so that there
+ * the pressure of each pad is enough.
  */
 public final class PadOverlap {
 
@@ -29,8 +32,9 @@ public final class PadOverlap {
      *
      * @param post with its pad
      * @param y of its shore (m)
+     * @param load greatest load on the pad from the post (N), not negative
      */
-    public record Placed(Post post, double y) {}
+    public record Placed(Post post, double y, double load) {}
 
     /**
      * Judges one post.
@@ -40,7 +44,7 @@ public final class PadOverlap {
      * @param ground under them
      */
     public static Finding judge(Placed here, List<Placed> others, Ground ground) {
-        if (!(here.post.footing() instanceof Pad)) {
+        if (!(here.post.footing() instanceof Pad pad)) {
             return new CheckResult.NotChecked("no pad is named under this post (declare: pad)");
         }
         for (Placed other : others) {
@@ -50,12 +54,42 @@ public final class PadOverlap {
             }
         }
         for (Placed other : others) {
-            if (ground instanceof Ground.Layered layered && near(here, other, layered.depth())) {
-                return new CheckResult.NotChecked("its load and that of " + other.post.name()
-                        + " spread to the same part of the weaker layer below, which is not worked out");
+            if (!(other.post.footing() instanceof Pad)) {
+                return new CheckResult.NotChecked("no pad is named under post " + other.post.name()
+                        + ", so that it is not known whether this one lies over it (declare: pad)");
             }
         }
-        return new CheckResult.Condition(true, Measure.FORCE, 0, "its pad lies over no other pad of the plan");
+        return ground instanceof Ground.Layered layered
+                ? together(here, pad, others, layered)
+                : new CheckResult.Condition(true, Measure.FORCE, 0, "its pad lies over no other pad of the plan");
+    }
+
+    /** What pads bring together on the weaker layer, as if all that spreads to some of the same ground met in one place. */
+    private static Finding together(Placed here, Pad pad, List<Placed> others, Ground.Layered ground) {
+        if (!(pad.weight() instanceof Pad.Known weight)) {
+            return weightless(pad);
+        }
+        double sum = spread(here, pad, weight, ground);
+        for (Placed other : others) {
+            Pad near = (Pad) other.post.footing();
+            if (near(here, other, ground.depth() + pad.statedOffset() + near.statedOffset())) {
+                if (!(near.weight() instanceof Pad.Known known)) {
+                    return weightless(near);
+                }
+                sum += spread(other, near, known, ground);
+            }
+        }
+        return new CheckResult.Judged(Measure.PRESSURE, sum, ground.pressure());
+    }
+
+    private static double spread(Placed on, Pad pad, Pad.Known weight, Ground.Layered ground) {
+        return Stress.spread(on.load + pad.weightOf(weight), pad.along(), pad.across(), ground.depth())
+                .value();
+    }
+
+    private static Finding weightless(Pad pad) {
+        return new CheckResult.NotChecked(
+                "the unit weight of pad " + pad.name() + " is not given (declare: unitWeight)");
     }
 
     /** Whether two pads lie over each other; posts without pads do not. */

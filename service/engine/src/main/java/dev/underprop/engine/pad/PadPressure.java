@@ -9,18 +9,16 @@ import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.standard.Citation;
 import dev.underprop.engine.standard.Dimension;
 
-/** Contact pressure of a pad, its own weight included, against the allowable bearing pressure of the ground. */
+/**
+ * Contact pressure of a pad, its own weight included, against the allowable bearing pressure of the ground. Where that is worked
+ * out from the strength of the ground, the sideways push of the post takes from it.
+ */
 public final class PadPressure {
 
     private PadPressure() {}
 
-    /** As {@link #judge(Post, Ground, double, Working)}, without a record. */
-    public static Finding judge(Post post, Ground ground, double load) {
-        return judge(post, ground, load, Working.OFF);
-    }
-
-    /** @param load on the pad from the post (N) */
-    public static Finding judge(Post post, Ground ground, double load, Working working) {
+    /** @param load on the pad from the post */
+    public static Finding judge(Post post, Ground ground, PadLoad load, Working working) {
         if (!(post.footing() instanceof Pad pad)) {
             return new CheckResult.NotChecked("no pad is named under this post (declare: pad)");
         }
@@ -28,14 +26,16 @@ public final class PadPressure {
             return new CheckResult.NotChecked(
                     "the unit weight of pad " + pad.name() + " is not given (declare: unitWeight)");
         }
-        GroundPressure.tell(pad, weight, load, working);
+        GroundPressure.tell(pad, weight, load.greatest(), working);
+        double total = load.greatest() + pad.weightOf(weight);
         double pressure = working.step(
                 "q",
                 "pressure, the pad's weight included",
                 Dimension.STRESS,
-                (load + pad.weightOf(weight)) / pad.area(),
+                total / pad.area(),
                 "( " + GroundPressure.total(pad) + " ) / A");
-        return GroundPressure.judge(ground, pad, pressure, "q", working);
+        double tilt = GroundPressure.tilt(load, total, "( " + GroundPressure.total(pad) + " )", working);
+        return GroundPressure.judge(ground, Tread.whole(pad, pressure, tilt), "q", working);
     }
 
     /** Where the allowable pressure stands. */

@@ -27,11 +27,6 @@ public final class PadStrength {
 
     private PadStrength() {}
 
-    /** As {@link #judge(Post, Ground, PadLoad, double, Working)}, without a record. */
-    public static Finding judge(Post post, Ground ground, PadLoad load, double nearest) {
-        return judge(post, ground, load, nearest, Working.OFF);
-    }
-
     /**
      * Judges the pad of one post.
      *
@@ -68,7 +63,7 @@ public final class PadStrength {
             return uncentred(pad);
         }
         Plate base = type.base();
-        double off = OffCentre.of(pad, centring, type, load.lean(), working);
+        double off = OffCentre.of(pad, centring, type, load, working);
         if (pad.make() instanceof Pad.Stack crib) {
             return CribPad.judge(pad, crib, base, load.greatest(), off, working);
         }

@@ -256,6 +256,8 @@ public sealed interface Ground {
         UNDISTURBED,
         FILL,
         ORGANIC,
+        /** The plan says that it is not known. */
+        UNKNOWN,
         UNSTATED
     }
 }

@@ -19,6 +19,7 @@ final class Choice {
 
     private final Task task;
     private final PadChecks judges;
+    private final PadChecks tellers;
     private final List<Trials> trials;
     private final Halt halt;
 
@@ -29,6 +30,7 @@ final class Choice {
         this.task = task;
         this.halt = halt;
         this.judges = judges;
+        this.tellers = task.working() ? new PadChecks(task.site(), true) : judges;
         this.trials = trials;
         this.chosen = new int[trials.size()];
         for (int p = 0; p < chosen.length; p++) {
@@ -63,7 +65,8 @@ final class Choice {
     private Placed placed(int post) {
         Loaded loaded = task.posts().get(post);
         return chosen[post] < 0
-                ? new Placed(loaded.with(new Post.NoPad()), loaded.y())
+                ? new Placed(
+                        loaded.with(new Post.NoPad()), loaded.y(), loaded.load().greatest())
                 : trial(post).standing().placed();
     }
 
@@ -92,19 +95,28 @@ final class Choice {
 
     private CheckResult settlement(int post) {
         halt.check();
-        return judges.settlement(trial(post).standing(), shore(post));
+        return judges.settlement(trial(post).standing(), sinking(post, true), sinking(post, false));
     }
 
-    private List<PadSettlement.Loaded> shore(int post) {
+    /** The other posts, of the same shore or of the others. */
+    private List<PadSettlement.Loaded> sinking(int post, boolean shore) {
         List<PadSettlement.Loaded> others = new ArrayList<>();
         for (int other = 0; other < chosen.length; other++) {
             Loaded near = task.posts().get(other);
-            if (other != post && near.shore().equals(task.posts().get(post).shore())) {
+            boolean same = near.shore().equals(task.posts().get(post).shore());
+            if (other != post && same == shore) {
                 others.add(new PadSettlement.Loaded(
-                        placed(other).post(), near.least(), near.load().greatest()));
+                        placed(other).post(),
+                        near.y(),
+                        near.least(),
+                        near.load().greatest()));
             }
         }
         return others;
+    }
+
+    private PadChecks.Around around(int post) {
+        return new PadChecks.Around(others(post), sinking(post, true), sinking(post, false));
     }
 
     private List<Placed> others(int post) {
@@ -128,11 +140,11 @@ final class Choice {
 
     /** Every check of a chosen pad, neighbours included, in table order. */
     List<CheckResult> checks(int post) {
-        return judges.all(trial(post).standing(), others(post), shore(post));
+        return checks(post, trial(post));
     }
 
     /** Every check of another pad of a post, the other posts on theirs. */
     List<CheckResult> checks(int post, Trial trial) {
-        return judges.all(trial.standing(), others(post), shore(post));
+        return tellers.all(trial.standing(), around(post));
     }
 }

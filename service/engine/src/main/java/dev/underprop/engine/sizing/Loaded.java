@@ -37,7 +37,7 @@ public record Loaded(Post post, String shore, double y, PadLoad load, double lea
 
     /** The same post under a part of its load. */
     Loaded under(double part) {
-        PadLoad less = new PadLoad(load.greatest() * part, load.factored() * part, load.lean());
+        PadLoad less = new PadLoad(load.greatest() * part, load.factored() * part, load.lean(), load.foot());
         return new Loaded(post, shore, y, less, least * part);
     }
 
@@ -46,7 +46,8 @@ public record Loaded(Post post, String shore, double y, PadLoad load, double lea
         PadLoad most = new PadLoad(
                 Math.max(load.greatest(), other.load.greatest()),
                 Math.max(load.factored(), other.load.factored()),
-                Math.max(load.lean(), other.load.lean()));
+                Math.max(load.lean(), other.load.lean()),
+                Math.max(load.foot(), other.load.foot()));
         return new Loaded(post, shore, y, most, Math.min(least, other.least));
     }
 

@@ -1,5 +1,7 @@
 package dev.underprop.engine.sizing;
 
+import dev.underprop.engine.check.CheckId;
+import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.pad.PadOverlap;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.soil.Stress;
@@ -29,13 +31,32 @@ public record Neighbours(String one, String other, double apart, double depth, d
      * A pad for two posts, its middle where their loads meet, so that the pressure is even. Only its size on the ground was worked
      * out: it bends between the posts, and that is for an engineer.
      *
+     * @param names of both posts
      * @param x of its middle (m)
      * @param y of its middle (m)
      * @param along size in x (m)
      * @param across size in y (m)
      * @param load both loads (N)
      */
-    public record Combined(double x, double y, double along, double across, double load) {}
+    public record Combined(List<String> names, double x, double y, double along, double across, double load) {
+        public Combined {
+            names = List.copyOf(names);
+        }
+
+        /** What was not worked out of it, each by name. */
+        public List<CheckResult> open() {
+            String both = "one pad for " + String.join(" and ", names);
+            return List.of(
+                    not(CheckId.PAD_STRENGTH, both, "how a pad under two posts bends between them is not worked out"),
+                    not(CheckId.PAD_ECCENTRICITY, both, "two loads off the middle of one pad are not worked out"),
+                    not(CheckId.PAD_SETTLEMENT, both, "how a pad under two posts settles and tilts is not worked out"));
+        }
+
+        private static CheckResult not(CheckId id, String place, String reason) {
+            return new CheckResult(
+                    id, place, new CheckResult.NotChecked(reason), new CheckResult.NoCase(), PadOverlap.citation());
+        }
+    }
 
     static List<Neighbours> of(List<PostSizing> posts) {
         List<Neighbours> list = new ArrayList<>();
@@ -102,7 +123,8 @@ public record Neighbours(String one, String other, double apart, double depth, d
                         reach(y, other.post().y(), pad(other).across()));
         double wanted = pad(one).area() + pad(other).area();
         double wide = Math.max(across, wanted / along);
-        return new Combined(x, y, along, wide, p + q);
+        return new Combined(
+                List.of(one.post().post().name(), other.post().post().name()), x, y, along, wide, p + q);
     }
 
     private static double reach(double middle, double post, double size) {

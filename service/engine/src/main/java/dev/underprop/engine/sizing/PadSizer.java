@@ -46,7 +46,7 @@ public final class PadSizer {
         for (int p = 0; p < trials.size(); p++) {
             posts.add(post(p, trials.get(p), choice));
         }
-        return new PadSizing(posts, Neighbours.of(posts));
+        return new PadSizing(posts, Neighbours.of(posts), Below.of(posts));
     }
 
     private PostSizing post(int p, Trials trials, Choice choice) {

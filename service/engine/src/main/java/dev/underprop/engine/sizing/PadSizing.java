@@ -8,12 +8,14 @@ import java.util.List;
  *
  * @param posts in the order in which they were given
  * @param neighbours pairs of pads that press on the same ground
+ * @param below what all others add below each pad that is proposed
  */
-public record PadSizing(List<PostSizing> posts, List<Neighbours> neighbours) {
+public record PadSizing(List<PostSizing> posts, List<Neighbours> neighbours, List<Below> below) {
 
     public PadSizing {
         posts = List.copyOf(posts);
         neighbours = List.copyOf(neighbours);
+        below = List.copyOf(below);
     }
 
     /** The worst over all posts. */

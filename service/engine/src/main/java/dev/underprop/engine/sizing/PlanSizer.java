@@ -13,6 +13,7 @@ import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.Shore;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * Finds pads for the posts of a plan: its reactions over all situations, combinations, patterns and bounds. A larger pad gives
@@ -46,50 +47,71 @@ public final class PlanSizer {
      *
      * @param situation that does not stand
      * @param reason in words
+     * @param fitted whether it is the plan with the pads that were proposed, and not as it was given
      */
-    public record Unstable(String situation, String reason) implements Outcome {}
-
-    /** Sizes the pads of a plan. */
-    public static Outcome size(JobPlan plan, List<Candidate> stock, Objective objective) {
-        return size(plan, stock, objective, Halt.NEVER);
-    }
+    public record Unstable(String situation, String reason, boolean fitted) implements Outcome {}
 
     /**
      * Sizes the pads of a plan as long as the answer is wanted.
      *
+     * @param working whether the checks of what is proposed tell how they were worked out
      * @param halt asked before every case and every pad
      * @throws dev.underprop.engine.Halted when nobody wants the answer any more
      */
-    public static Outcome size(JobPlan plan, List<Candidate> stock, Objective objective, Halt halt) {
-        Assessment assessment = Assessor.assess(plan, false, halt);
-        for (SituationResult situation : assessment.situations()) {
-            if (situation.stability() instanceof SituationResult.Moves moves) {
-                return new Unstable(situation.name(), moves.reason());
-            }
-        }
+    public static Outcome size(
+            JobPlan plan, List<Candidate> stock, Objective objective, boolean working, Halt halt) {
         Circumstances around = plan.circumstances();
         PadChecks.Site site = new PadChecks.Site(
                 plan.ground(), around.excavation(), around.limits().settlement());
-        Task task = new Task(loaded(plan, assessment), site, stock, objective);
-        return settled(plan, task, halt);
+        Task wish = new Task(List.of(), site, stock, objective, working);
+        return size(plan, wish, one -> Assessor.assess(one, false, halt), halt);
     }
 
-    private static Outcome settled(JobPlan plan, Task first, Halt halt) {
-        Task task = first;
+    /** The same, assessed by somebody. @param wish what is asked, without posts */
+    static Outcome size(JobPlan plan, Task wish, Function<JobPlan, Assessment> assessor, Halt halt) {
+        Assessment assessment = assessor.apply(plan);
+        List<Unstable> unstable = unstable(assessment, false);
+        if (!unstable.isEmpty()) {
+            return unstable.get(0);
+        }
+        Task task = wish.with(loaded(plan, assessment));
         PadSizing sizing = PadSizer.size(task, halt);
         for (int round = 2; ; round++) {
             JobPlan fitted = fitted(plan, sizing);
-            Assessment assessment = Assessor.assess(fitted, false, halt);
-            boolean stands = assessment.situations().stream().allMatch(SituationResult::stands);
-            Task next = stands ? task.with(worse(task.posts(), loaded(fitted, assessment))) : task;
+            assessment = assessor.apply(fitted);
+            unstable = unstable(assessment, true);
+            if (!unstable.isEmpty()) {
+                return unstable.get(0);
+            }
+            Task next = task.with(worse(task.posts(), loaded(fitted, assessment)));
             PadSizing again = PadSizer.size(next, halt);
-            boolean stays = stands && again.same(sizing);
-            if (stays || !stands || round >= ROUNDS) {
-                return new Sized(again, fitted(plan, again), assessment, round, stays);
+            if (again.same(sizing)) {
+                return new Sized(again, fitted, assessment, round, true);
+            }
+            if (round >= ROUNDS) {
+                return unsettled(plan, again, round + 1, assessor);
             }
             task = next;
             sizing = again;
         }
+    }
+
+    /** What is proposed at last, assessed: whatever is told of the plan is told of it with these pads. */
+    private static Outcome unsettled(JobPlan plan, PadSizing last, int rounds, Function<JobPlan, Assessment> assessor) {
+        JobPlan fitted = fitted(plan, last);
+        Assessment assessment = assessor.apply(fitted);
+        List<Unstable> unstable = unstable(assessment, true);
+        return unstable.isEmpty() ? new Sized(last, fitted, assessment, rounds, false) : unstable.get(0);
+    }
+
+    /** The first situation that does not stand. */
+    private static List<Unstable> unstable(Assessment assessment, boolean fitted) {
+        for (SituationResult situation : assessment.situations()) {
+            if (situation.stability() instanceof SituationResult.Moves moves) {
+                return List.of(new Unstable(situation.name(), moves.reason(), fitted));
+            }
+        }
+        return List.of();
     }
 
     private static List<Loaded> worse(List<Loaded> one, List<Loaded> other) {

@@ -59,7 +59,7 @@ public record Trial(Candidate candidate, Standing standing, List<CheckResult> ch
             PadChecks::eccentricity,
             PadChecks::plate,
             PadChecks::strength,
-            (judges, on) -> judges.settlement(on, List.of()),
+            (judges, on) -> judges.settlement(on, List.of(), List.of()),
             PadChecks::cut);
 
     /** The check that failed, or the one nearest to its limit. */

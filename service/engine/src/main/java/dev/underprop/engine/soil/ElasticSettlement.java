@@ -117,4 +117,33 @@ public final class ElasticSettlement {
         double shape = 3.1 * StrictMath.pow(length / breadth, 0.75) + 1.6;
         return new Cited(shear * breadth / 2 / (1 - poisson) * shape, "Kz", RIGID);
     }
+
+    /**
+     * How far the surface of ground without end sinks at a point for each newton on a flexible rectangle, times E/(1 - nu²)
+     * (1/m): four rectangles with a corner at the point.
+     *
+     * @param along size in x (m), positive
+     * @param across size in y (m), positive
+     * @param x from its middle to the point (m)
+     * @param y the same in y (m)
+     */
+    public static Cited beside(double along, double across, double x, double y) {
+        double right = along / 2 - x;
+        double left = along / 2 + x;
+        double above = across / 2 - y;
+        double below = across / 2 + y;
+        double sum = part(right, above) + part(left, above) + part(right, below) + part(left, below);
+        return new Cited(sum / (along * across), "w E / (P (1 - nu²))", HALF_SPACE);
+    }
+
+    private static double part(double one, double other) {
+        double a = Math.abs(one);
+        double b = Math.abs(other);
+        if (a == 0 || b == 0) {
+            return 0;
+        }
+        double diagonal = Math.sqrt(a * a + b * b);
+        double sum = a * StrictMath.log((b + diagonal) / a) + b * StrictMath.log((a + diagonal) / b);
+        return (one < 0 == other < 0 ? sum : -sum) / StrictMath.PI;
+    }
 }

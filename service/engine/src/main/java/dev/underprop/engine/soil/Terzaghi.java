@@ -73,7 +73,7 @@ final class Terzaghi {
     }
 
     /** Ultimate pressure (Pa): 1.3 c Nc + q Nq + 0.4 gamma B N gamma under a square, and 1 and 0.5 under a strip. */
-    static double ultimate(Soil soil, Base base, Factors n) {
+    static double ultimate(Soil soil, Base base, Factors n, Inclination upright) {
         double ratio = base.ratio();
         return (1 + 0.3 * ratio) * soil.cohesion() * n.cohesion()
                 + soil.overburden() * n.overburden()

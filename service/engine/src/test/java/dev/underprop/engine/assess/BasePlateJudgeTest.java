@@ -11,6 +11,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.pad.BasePlateJudge;
 import dev.underprop.engine.pad.BasePlateJudge.Material;
 import dev.underprop.engine.plan.Pad;
@@ -24,7 +25,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class BasePlateJudgeTest {
 
     private static Finding judge(Pad.Kind kind, double strength, double bearing, double load, double factored) {
-        return BasePlateJudge.judge(post(PLATE, PLATE, pad(kind)), new Material(strength, bearing), load, factored);
+        return BasePlateJudge.judge(
+                post(PLATE, PLATE, pad(kind)), new Material(strength, bearing), load, factored, Working.OFF);
     }
 
     /** 0.60 x 0.85 x 20 MPa x 0.04 m² x 2 is 816 kN, whatever the load of the other combinations is. */
@@ -60,13 +62,15 @@ class BasePlateJudgeTest {
                 .contains("strength combinations");
         assertThat(reason(judge(Pad.Kind.TIMBER, Double.NaN, Double.NaN, 1, 1))).contains("across the grain");
         assertThat(reason(judge(Pad.Kind.STEEL, 20e6, 1e6, 1, 1))).contains("steel pad");
-        assertThat(reason(BasePlateJudge.judge(post(PLATE, PLATE, new Post.NoPad()), Material.UNSTATED, 1, 1)))
+        assertThat(reason(BasePlateJudge.judge(
+                        post(PLATE, PLATE, new Post.NoPad()), Material.UNSTATED, 1, 1, Working.OFF)))
                 .contains("no pad");
         assertThat(reason(BasePlateJudge.judge(
                         post(new Post.NoType(), pad(Pad.Kind.CONCRETE), Post.Ends.UNDECLARED),
                         Material.UNSTATED,
                         1,
-                        1)))
+                        1,
+                        Working.OFF)))
                 .contains("no post type");
     }
 
@@ -74,7 +78,7 @@ class BasePlateJudgeTest {
     void aPlateBeyondItsPadIsNotJudged() {
         Post post = post(PLATE, new Plate(0.2, 0.45), pad(Pad.Kind.CONCRETE));
 
-        assertThat(reason(BasePlateJudge.judge(post, new Material(20e6, Double.NaN), 1, 1)))
+        assertThat(reason(BasePlateJudge.judge(post, new Material(20e6, Double.NaN), 1, 1, Working.OFF)))
                 .contains("beyond its pad");
     }
 
@@ -91,7 +95,8 @@ class BasePlateJudgeTest {
                 new Pad.Unknown(),
                 new Pad.Cast(20e6),
                 new Pad.Within(centring));
-        Finding finding = BasePlateJudge.judge(post(PLATE, PLATE, pad), new Material(20e6, Double.NaN), 1, 1);
+        Finding finding =
+                BasePlateJudge.judge(post(PLATE, PLATE, pad), new Material(20e6, Double.NaN), 1, 1, Working.OFF);
 
         assertThat(finding instanceof CheckResult.NotChecked open
                         && open.reason().contains("beyond its pad"))

@@ -100,13 +100,16 @@ class PadChecksTest {
         assertThat(Simple.check(plan, CheckId.PAD_STRENGTH, "P2").verdict()).isEqualTo(verdict);
     }
 
-    /** 10 kN over 6 MN/m; the difference is less than that, and 8 mm are allowed for it. */
+    /**
+     * 10 kN over 6 MN/m, and what the other pad 2 m away adds: 10 kN x 0.1587 x 0.9221 (0.15 x (3.1 x 1.6667^0.75 + 1.6)) over the
+     * same, 0.2438 mm; the difference is less than that, and 8 mm are allowed for it.
+     */
     @ParameterizedTest
     @CsvSource({"0.002, PASS", "0.0015, FAIL"})
     void thePadSettles(double limit, Verdict verdict) {
         CheckResult result = check(CheckId.PAD_SETTLEMENT, new Pad.Within(0), new Limits.Settles(limit, 0.004, "test"));
 
-        assertThat(((CheckResult.Judged) result.finding()).demand()).isCloseTo(0.0016667, within(1e-6));
+        assertThat(((CheckResult.Judged) result.finding()).demand()).isCloseTo(0.0016667 + 0.0002438, within(1e-6));
         assertThat(((CheckResult.Judged) result.finding()).capacity()).isEqualTo(limit);
         assertThat(result.verdict()).isEqualTo(verdict);
     }

@@ -6,6 +6,7 @@ import static dev.underprop.engine.assess.Plans.PSF;
 import static dev.underprop.engine.assess.Plans.PSI;
 
 import dev.underprop.engine.check.CheckResult;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.clause.aci318_19.Section14_3;
 import dev.underprop.engine.clause.aci318_19.Section14_5;
 import dev.underprop.engine.clause.bowles5.Section9_6;
@@ -73,8 +74,8 @@ final class PadFigures {
         PostType.Plate whole = new PostType.Plate(6 * timber, 6 * timber);
         Post post = Props.post(whole, whole, pad);
         double load = 1000;
-        CheckResult.Judged judged = Props.judged(
-                PadStrength.judge(post, new Ground.Unstated(), new PadLoad(load, load, 0), Double.POSITIVE_INFINITY));
+        CheckResult.Judged judged = Props.judged(PadStrength.judge(
+                post, new Ground.Unstated(), new PadLoad(load, load, 0), Double.POSITIVE_INFINITY, Working.OFF));
         return load * judged.capacity() / judged.demand();
     }
 

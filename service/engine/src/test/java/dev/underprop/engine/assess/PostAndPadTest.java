@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
+import dev.underprop.engine.check.Working;
+import dev.underprop.engine.pad.PadLoad;
 import dev.underprop.engine.pad.PadPressure;
 import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Pad;
@@ -88,7 +90,8 @@ class PostAndPadTest {
     }
 
     private static Finding on(Ground ground, Post.Footing pad) {
-        return PadPressure.judge(post(2, new Post.NoType(), pad), ground, 10_000);
+        return PadPressure.judge(
+                post(2, new Post.NoType(), pad), ground, new PadLoad(10_000, Double.NaN, 0.025), Working.OFF);
     }
 
     private static Ground presumptive(Ground.Condition condition, double depth) {

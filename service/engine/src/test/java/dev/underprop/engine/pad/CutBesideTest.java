@@ -23,7 +23,7 @@ class CutBesideTest {
     private static final Pad PAD = pad(Pad.Kind.CONCRETE, new Pad.Unmade(), Under.HEAVY, new Pad.Within(0));
 
     private static Finding judge(Excavation excavation, Post.Footing pad) {
-        return CutBeside.judge(excavation, post(1, new Post.NoType(), pad), 2);
+        return CutBeside.judge(excavation, post(1, new Post.NoType(), pad), 2, Under.FIRM);
     }
 
     private static CheckResult.Condition near(Cut... cuts) {
@@ -94,5 +94,23 @@ class CutBesideTest {
         assertThat(reason(judge(new Excavation.Unstated(), PAD))).contains("not stated");
         assertThat(reason(judge(new Excavation.Cuts(List.of(new Cut("pit", 8, 9, 8, 9, 1))), new Post.NoPad())))
                 .contains("no pad");
+    }
+
+    /**
+     * Sand of 30 degrees is pushed up as far as 0.4 m x tan 60° x exp(0.9069) = 1.716 m from the pad; a cut 0.5 m deep wants 0.866 m.
+     * The right edge of the pad lies at 1.3 m.
+     */
+    @ParameterizedTest
+    @CsvSource({"3.015, false", "3.017, true"})
+    void groundThatBearsByItsStrengthIsCountedOnBesideThePad(double from, boolean passes) {
+        Excavation cut = new Excavation.Cuts(List.of(new Cut("pit", from, 9, -FAR, FAR, 0.5)));
+        Finding finding = CutBeside.judge(cut, post(1, new Post.NoType(), PAD), 2, GroundStrengthTest.sand(1));
+
+        assertThat(finding instanceof CheckResult.Condition met && met.met()).isEqualTo(passes);
+        if (!passes) {
+            assertThat(Under.reason(finding))
+                    .contains("beside a cut is not worked out")
+                    .contains("1.72 m");
+        }
     }
 }

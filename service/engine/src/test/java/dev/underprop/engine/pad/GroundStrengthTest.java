@@ -10,6 +10,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
@@ -39,8 +40,29 @@ class GroundStrengthTest {
         return ground(shear, water, 0.5, Ground.Condition.UNDISTURBED);
     }
 
+    /** Sand of 30 degrees, dry, pads founded so deep in it (m). */
+    static Ground sand(double depth) {
+        return ground(sand(), 99, depth, Ground.Condition.UNDISTURBED);
+    }
+
     private static Finding judge(Ground ground, double pressure) {
-        return GroundPressure.judge(ground, PAD, pressure);
+        return judge(ground, pressure, 0);
+    }
+
+    private static Finding judge(Ground ground, double pressure, double tilt) {
+        return GroundPressure.judge(ground, Tread.whole(PAD, pressure, tilt), "q", Working.OFF);
+    }
+
+    private static Ground by(BearingMethod method, Ground.Shear shear) {
+        return new Ground.Strength(
+                method,
+                shear,
+                new Ground.Weight(18_000, 20_000, 99),
+                new Ground.Founding(0.5, false),
+                3,
+                "report",
+                Ground.Condition.UNDISTURBED,
+                new Ground.NoSubgrade());
     }
 
     private static Ground.Shear sand() {
@@ -129,21 +151,95 @@ class GroundStrengthTest {
                 .contains("peat");
     }
 
-    /** Two pads of 0.6 m side by side 1.5 m apart spread to 1.6 m at a depth of 1 m, and to 1.4 m at 0.8 m. */
-    @Test
-    void twoPadsOnOneWeakerLayerAreNotChecked() {
-        Ground top = new Ground.Given(200_000, "report", Ground.Condition.UNDISTURBED);
-        PadOverlap.Placed here = new PadOverlap.Placed(Under.post(PAD), 0);
-        PadOverlap.Placed beside = new PadOverlap.Placed(Under.post(1.5, new Post.NoType(), PAD), 0);
+    private static PadOverlap.Placed placed(double x, Post.Footing pad) {
+        return new PadOverlap.Placed(Under.post(x, new Post.NoType(), pad), 0, 20_000);
+    }
 
-        assertThat(reason(PadOverlap.judge(here, List.of(beside), new Ground.Layered(top, 1, 30_000, "report"))))
-                .contains("the same part of the weaker layer");
+    /**
+     * Two pads of 0.6 m by 0.4 m side by side 1.5 m apart, 20 kN on each, spread to 1.6 m by 1.4 m at a depth of 1 m: 8.9286 kPa
+     * each, 17.857 together. At 0.8 m each presses alone, with 20/(1.4 x 1.2) = 11.905 kPa.
+     */
+    @Test
+    void twoPadsOnOneWeakerLayer() {
+        Ground top = new Ground.Given(200_000, "report", Ground.Condition.UNDISTURBED);
+        PadOverlap.Placed here = placed(0, PAD);
+        List<PadOverlap.Placed> beside = List.of(placed(1.5, PAD));
+
+        assertThat(judged(PadOverlap.judge(here, beside, new Ground.Layered(top, 1, 17_000, "report")))
+                        .demand())
+                .isCloseTo(17_857.1, within(0.1));
+        assertThat(ratio(PadOverlap.judge(here, beside, new Ground.Layered(top, 1, 17_000, "report"))))
+                .isGreaterThan(1);
+        assertThat(judged(PadOverlap.judge(here, beside, new Ground.Layered(top, 0.8, 17_000, "report")))
+                        .demand())
+                .isCloseTo(11_904.8, within(0.1));
+        assertThat(((CheckResult.Condition) PadOverlap.judge(here, beside, top)).met())
+                .isTrue();
+    }
+
+    @Test
+    void aNeighbourWithoutAPadLeavesOverlapOpen() {
+        Ground top = new Ground.Given(200_000, "report", Ground.Condition.UNDISTURBED);
+        Post bare = new Post("Q", 9, 2, new Post.NoStiffness(), 0, 0, new Post.NoType(), new Post.NoPad());
+        List<PadOverlap.Placed> others = List.of(new PadOverlap.Placed(bare, 0, 1));
+
+        assertThat(reason(PadOverlap.judge(placed(0, PAD), others, top))).contains("under post Q");
         assertThat(((CheckResult.Condition)
-                                PadOverlap.judge(here, List.of(beside), new Ground.Layered(top, 0.8, 30_000, "report")))
+                                PadOverlap.judge(placed(0, PAD), List.of(others.get(0), placed(0.5, PAD)), top))
                         .met())
-                .isTrue();
-        assertThat(((CheckResult.Condition) PadOverlap.judge(here, List.of(beside), top)).met())
-                .isTrue();
+                .isFalse();
+    }
+
+    /**
+     * By Vesic, m = (2 + 2/3)/(1 + 2/3) = 1.6. At 2.5 percent iq = 0.975^1.6 = 0.96030 and igamma = 0.975^2.6 = 0.93629:
+     * (229.36 x 0.96030 + 59.14 x 0.93629)/3 = 91.88 kPa. At 10 degrees iq = 0.73318, igamma = 0.60390: 67.96 kPa, of 96.16.
+     */
+    @Test
+    void aPostThatPushesSidewaysHasLess() {
+        assertThat(judged(judge(ground(sand(), 0.9), 1, 0.025)).capacity() / 1000)
+                .isCloseTo(91.88, within(0.02));
+        assertThat(judged(judge(ground(sand(), 0.9), 1, StrictMath.tan(Math.PI / 18)))
+                                .capacity()
+                        / 1000)
+                .isCloseTo(67.96, within(0.02));
+    }
+
+    @Test
+    void terzaghiIsForUprightLoadsAlone() {
+        for (BearingMethod method : BearingMethod.values()) {
+            Finding finding = judge(by(method, sand()), 1, 0.025);
+            assertThat(finding instanceof CheckResult.Judged).isEqualTo(method.inclines());
+        }
+        assertThat(reason(judge(by(BearingMethod.TERZAGHI, sand()), 1, 0.025))).contains("upright loads");
+    }
+
+    /** 5 degrees: tan(3.3333°)/1.5 = 0.03883. Clay of 10 kPa under 100 kPa: 0.1/1.5 = 0.06667. */
+    @Test
+    void aPadThatMaySlideIsRefused() {
+        Ground slippery = by(BearingMethod.EN_1997, new Ground.Drained(0, StrictMath.toRadians(5)));
+        Ground soft = by(BearingMethod.HANSEN, new Ground.Undrained(10_000));
+
+        assertThat(judged(judge(slippery, 1_000, 0.0388)).capacity()).isPositive();
+        assertThat(refusal(judge(slippery, 1_000, 0.0389))).contains("slide");
+        assertThat(judged(judge(soft, 100_000, 0.0666)).capacity()).isPositive();
+        assertThat(refusal(judge(soft, 100_000, 0.0667))).contains("slide");
+    }
+
+    @Test
+    void aGivenPressureIsForLoadsThatAreAllButUpright() {
+        Ground given = new Ground.Given(200_000, "report", Ground.Condition.UNDISTURBED);
+
+        assertThat(ratio(judge(given, 100_000, 0.1))).isEqualTo(0.5);
+        assertThat(reason(judge(given, 100_000, 0.101))).contains("(declare: plumb");
+    }
+
+    @Test
+    void aGivenPressureOnGroundOfUnknownConditionIsNotChecked() {
+        Ground given = new Ground.Given(200_000, "report", Ground.Condition.UNKNOWN);
+
+        assertThat(reason(judge(given, 1))).contains("(declare: condition)");
+        assertThat(reason(judge(ground(sand(), 1, 0.5, Ground.Condition.UNKNOWN), 1)))
+                .contains("(declare: condition)");
     }
 
     /** Sides 0.5 x 50 kPa x 2 m x 0.2 m / 0.24 m2 = 41.67 kPa, a third of it on top of 30 kPa: 43.89 kPa. */

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.underprop.engine.check.CheckResult.Finding;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.material.WoodGrade;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.Pad;
@@ -60,7 +61,7 @@ class MatPadTest {
     }
 
     private static Finding judge(Post post, double load) {
-        return PadStrength.judge(post, Under.FIRM, new PadLoad(load, Double.NaN, 0), Under.ALONE);
+        return PadStrength.judge(post, Under.FIRM, new PadLoad(load, Double.NaN, 0), Under.ALONE, Working.OFF);
     }
 
     private static Pad.Mat mat(int sleepers, int bearers) {
@@ -109,7 +110,8 @@ class MatPadTest {
                         post(0.6, 3 * WIDTH, 2 * THICK, mat(3, 1), 0.01),
                         Under.FIRM,
                         new PadLoad(5000, Double.NaN, 1),
-                        Under.ALONE)))
+                        Under.ALONE,
+                        Working.OFF)))
                 .contains("lifts");
     }
 

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.underprop.engine.check.CheckResult.Finding;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
@@ -21,7 +22,7 @@ class PadEccentricityTest {
 
     private static Finding judge(Pad.Weight weight, Pad.Centring centring, Ground ground, double load) {
         Pad pad = pad(Pad.Kind.CONCRETE, new Pad.Unmade(), weight, centring);
-        return PadEccentricity.judge(post(pad), ground, new PadLoad(load, load, 0.04));
+        return PadEccentricity.judge(post(pad), ground, new PadLoad(load, load, 0.04), Working.OFF);
     }
 
     /** 12 kN: (13.44 kN + 12 kN x 0.04 m x 6 x root(1/0.6² + 1/0.4²)) / 0.24 m². */
@@ -40,7 +41,7 @@ class PadEccentricityTest {
         Pad pad = pad(Pad.Kind.CONCRETE, new Pad.Unmade(), Under.HEAVY, new Pad.Within(0.01));
         Post post = post(0, Under.tube(0.02), pad);
 
-        assertThat(judged(PadEccentricity.judge(post, Under.FIRM, new PadLoad(12_000, 12_000, 0.04)))
+        assertThat(judged(PadEccentricity.judge(post, Under.FIRM, new PadLoad(12_000, 12_000, 0.04), Working.OFF))
                         .demand())
                 .isCloseTo(92055.5, within(1.0));
     }
@@ -69,7 +70,36 @@ class PadEccentricityTest {
                 .contains("unit weight");
         assertThat(reason(judge(Under.HEAVY, new Pad.Within(0), new Ground.Unstated(), 1000)))
                 .contains("ground");
-        assertThat(reason(PadEccentricity.judge(post(new Post.NoPad()), Under.FIRM, new PadLoad(1, 1, 0))))
+        assertThat(reason(PadEccentricity.judge(post(new Post.NoPad()), Under.FIRM, new PadLoad(1, 1, 0), Working.OFF)))
                 .contains("no pad");
+    }
+
+    /** A load 20 mm off the foot of a post without a type stands for 20 mm of centring. */
+    @Test
+    void theRequestMaySayHowFarOffTheFootTheLoadActs() {
+        Pad pad = pad(Pad.Kind.CONCRETE, new Pad.Unmade(), Under.HEAVY, new Pad.Within(0.01));
+        Post post = post(0, new Post.NoType(), pad);
+        PadLoad load = new PadLoad(12_000, 12_000, 0.04, 0.02);
+
+        assertThat(judged(PadEccentricity.judge(post, Under.FIRM, load, Working.OFF))
+                        .demand())
+                .isCloseTo(92055.5, within(1.0));
+    }
+
+    /**
+     * A mat of 0.3 m by 2.4 m on the surface of sand, 45 mm off its middle: the worst corner has 1.907 of the mean, but the 0.21 m
+     * by 2.31 m that bear have 1.4842 of it, and bear 0.7 x (1 - 0.4 x 0.21/2.31)/(1 - 0.4 x 0.3/2.4) = 0.71005 of what the whole
+     * does: 2.0903 times the ratio of a load in the middle, a tenth more than the corner.
+     */
+    @Test
+    void onALongMatThePartThatBearsIsStricterThanTheCorner() {
+        Pad mat = new Pad(
+                "mat", Pad.Kind.TIMBER, 2.4, 0.3, 0.1, Under.NO_WEIGHT, new Pad.Unmade(), new Pad.Within(0.045));
+        Ground sand = GroundStrengthTest.sand(0);
+        PadLoad load = new PadLoad(10_000, 10_000, 0);
+        double middle = Under.ratio(PadPressure.judge(post(mat), sand, load, Working.OFF));
+
+        assertThat(Under.ratio(PadEccentricity.judge(post(mat), sand, load, Working.OFF)) / middle)
+                .isCloseTo(2.0903, within(1e-3));
     }
 }

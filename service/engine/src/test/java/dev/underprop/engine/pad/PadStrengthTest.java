@@ -11,6 +11,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.CheckResult.Finding;
+import dev.underprop.engine.check.Working;
 import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Pad.Kind;
@@ -31,7 +32,7 @@ class PadStrengthTest {
     private static final double BENDING = 1.114029e6;
 
     private static Finding judge(Pad pad, double load, double factored, double lean) {
-        return PadStrength.judge(post(pad), Under.FIRM, new PadLoad(load, factored, lean), Under.ALONE);
+        return PadStrength.judge(post(pad), Under.FIRM, new PadLoad(load, factored, lean), Under.ALONE, Working.OFF);
     }
 
     private static Pad cast(double strength, Pad.Centring centring) {
@@ -96,7 +97,8 @@ class PadStrengthTest {
                 post(0, Under.tube(0.005), cast(20e6, new Pad.Within(0.015))),
                 Under.FIRM,
                 new PadLoad(1, 50_000, 0),
-                Under.ALONE);
+                Under.ALONE,
+                Working.OFF);
 
         assertThat(judged(finding).demand()).isCloseTo(0.984421e6 * 1.360555 * 0.265 * 0.265 / 0.0625, within(5.0));
     }
@@ -118,11 +120,16 @@ class PadStrengthTest {
         assertThat(reason(judge(cast(20e6, new Pad.Anywhere()), 1, 1000, 0))).contains("centring");
         assertThat(reason(judge(cast(20e6, MIDDLE), 1, Double.NaN, 0))).contains("strength combinations");
         assertThat(reason(PadStrength.judge(
-                        post(0, new Post.NoType(), cast(20e6, MIDDLE)), Under.FIRM, new PadLoad(1, 1, 0), Under.ALONE)))
+                        post(0, new Post.NoType(), cast(20e6, MIDDLE)),
+                        Under.FIRM,
+                        new PadLoad(1, 1, 0),
+                        Under.ALONE,
+                        Working.OFF)))
                 .contains("no post type");
         Pad small = new Pad("small", Kind.CONCRETE, 0.19, 0.4, 0.25, Under.HEAVY, new Pad.Cast(20e6), MIDDLE);
         assertThat(reason(judge(small, 1, 1000, 0))).contains("beyond its pad");
-        assertThat(reason(PadStrength.judge(post(new Post.NoPad()), Under.FIRM, new PadLoad(1, 1, 0), Under.ALONE)))
+        assertThat(reason(PadStrength.judge(
+                        post(new Post.NoPad()), Under.FIRM, new PadLoad(1, 1, 0), Under.ALONE, Working.OFF)))
                 .contains("no pad");
     }
 
@@ -185,7 +192,8 @@ class PadStrengthTest {
     private static Finding onPlate(Pad pad, double along, double across, double load) {
         PostType.Plate plate = new PostType.Plate(along, across);
         PostType type = new PostType("type", new PostType.NotRated(), plate, plate);
-        return PadStrength.judge(post(0, type, pad), Under.FIRM, new PadLoad(load, Double.NaN, 0), Under.ALONE);
+        return PadStrength.judge(
+                post(0, type, pad), Under.FIRM, new PadLoad(load, Double.NaN, 0), Under.ALONE, Working.OFF);
     }
 
     /**
@@ -277,9 +285,11 @@ class PadStrengthTest {
         Post post = post(slab(20e6, "two cores", Stands.INTERIOR));
         PadLoad load = new PadLoad(1, 20_000, 0);
 
-        assertThat(ratio(PadStrength.judge(post, Under.FIRM, load, 3.279))).isLessThan(1);
-        assertThat(reason(PadStrength.judge(post, Under.FIRM, load, 3.278))).contains("another post");
-        assertThat(ratio(PadStrength.judge(post, Under.FIRM, new PadLoad(1, 40_000, 0), 1.2)))
+        assertThat(ratio(PadStrength.judge(post, Under.FIRM, load, 3.279, Working.OFF)))
+                .isLessThan(1);
+        assertThat(reason(PadStrength.judge(post, Under.FIRM, load, 3.278, Working.OFF)))
+                .contains("another post");
+        assertThat(ratio(PadStrength.judge(post, Under.FIRM, new PadLoad(1, 40_000, 0), 1.2, Working.OFF)))
                 .isGreaterThan(1);
     }
 
@@ -299,7 +309,8 @@ class PadStrengthTest {
                         post(slab(20e6, "core", Stands.EDGE)),
                         new Ground.Unstated(),
                         new PadLoad(1, 1, 0),
-                        Under.ALONE)))
+                        Under.ALONE,
+                        Working.OFF)))
                 .contains("gives is not known");
     }
 

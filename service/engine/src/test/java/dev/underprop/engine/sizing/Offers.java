@@ -11,6 +11,7 @@ import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.PostType;
 import dev.underprop.engine.section.RectangularSection;
+import dev.underprop.engine.soil.BearingMethod;
 import dev.underprop.engine.standard.Citation;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,6 +42,19 @@ final class Offers {
     static Ground ground(double pressure) {
         return new Ground.Given(
                 pressure, "report", Ground.Condition.UNDISTURBED, new Ground.Modulus(30e6, 90e6, "plate test"));
+    }
+
+    /** Dry ground of a strength, pads founded 0.3 m deep, factor of safety 3. */
+    static Ground strength(BearingMethod method, Ground.Shear shear) {
+        return new Ground.Strength(
+                method,
+                shear,
+                new Ground.Weight(18_000, 20_000, 50),
+                new Ground.Founding(0.3, false),
+                3,
+                "report",
+                Ground.Condition.UNDISTURBED,
+                new Ground.Modulus(30e6, 90e6, "plate test"));
     }
 
     static PadChecks.Site site(Ground ground) {

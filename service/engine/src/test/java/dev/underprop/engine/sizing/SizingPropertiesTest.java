@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.Verdict;
 import dev.underprop.engine.pad.PadChecks;
+import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.sizing.PostSizing.State;
+import dev.underprop.engine.soil.BearingMethod;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
@@ -49,7 +51,7 @@ class SizingPropertiesTest {
             Loaded post = Offers.post("P", 0, load);
             PadChecks judges = new PadChecks(Offers.site(Offers.ground(pressure)));
             Candidate chosen = sizing.proposals().get(0).trial().candidate();
-            assertThat(judges.all(post.on(chosen.pad(), Double.POSITIVE_INFINITY), List.of(), List.of()))
+            assertThat(judges.all(post.on(chosen.pad(), Double.POSITIVE_INFINITY), PadChecks.Around.NOBODY))
                     .as("seed " + seed)
                     .allMatch(c -> c.verdict() == Verdict.PASS);
             assertThat(sizing.state()).isEqualTo(State.ADEQUATE);
@@ -87,6 +89,51 @@ class SizingPropertiesTest {
             }
         }
         assertThat(compared).isGreaterThan(SEEDS);
+    }
+
+    /** The same on ground of known strength, by every author that has pushes: weaker by friction, by cohesion and by water. */
+    @ParameterizedTest
+    @EnumSource(BearingMethod.class)
+    void weakerStrengthNeverGivesASmallerPad(BearingMethod method) {
+        int compared = 0;
+        int found = 0;
+        for (long seed = 1; seed <= SEEDS / 4; seed++) {
+            Offers offers = new Offers(seed);
+            List<Candidate> stock = offers.stock(12);
+            double load = offers.between(3_000, 40_000);
+            for (Ground.Shear[] row : weaker()) {
+                double area = 0;
+                for (Ground.Shear shear : row) {
+                    PadChecks.Site site = Offers.site(Offers.strength(method, shear));
+                    PostSizing sizing = PadSizer.size(
+                                    new Task(List.of(Offers.post("P", 0, load)), site, stock, Objective.AREA))
+                            .posts()
+                            .get(0);
+                    boolean none = sizing.proposals().isEmpty();
+                    double now =
+                            none ? Double.POSITIVE_INFINITY : proposed(sizing).area();
+                    assertThat(now).as("seed " + seed + " on " + shear).isGreaterThanOrEqualTo(area);
+                    compared += area > 0 && !none ? 1 : 0;
+                    found += none ? 0 : 1;
+                    area = now;
+                    if (!none) {
+                        PostSizing.Proposal first = sizing.proposals().get(0);
+                        assertThat(first.checks()).allMatch(c -> c.verdict() == Verdict.PASS);
+                    }
+                }
+            }
+        }
+        System.out.println("pads on ground of known strength by " + method + ": " + found + " found");
+        assertThat(compared > SEEDS).isEqualTo(method.inclines());
+    }
+
+    private static Ground.Shear[][] weaker() {
+        Ground.Shear[][] rows = new Ground.Shear[2][12];
+        for (int i = 0; i < 12; i++) {
+            rows[0][i] = new Ground.Drained(2_000.0 * (i < 6 ? 6 - i : 0), StrictMath.toRadians(45 - 2.5 * i));
+            rows[1][i] = new Ground.Undrained(150_000 * StrictMath.pow(0.8, i));
+        }
+        return rows;
     }
 
     @Test

@@ -47,6 +47,111 @@ class BearingMethodTest {
         }
     }
 
+    /** A push of 2.5 percent under 0.4 m by 0.6 m on sand of 30 degrees: the author's own powers of what is left. */
+    @ParameterizedTest
+    @CsvSource({
+        "HANSEN, 0.939043, 0.915509", // (1 - 0.0125)^5, (1 - 0.0175)^5
+        "VESIC, 0.960301, 0.936293", // 0.975^1.6, 0.975^2.6
+        "EN_1997, 0.960301, 0.936293",
+        "MEYERHOF, 0.968429, 0.906806" // 1.43210°: (1 - 1.43210/90)², (1 - 1.43210/30)²
+    })
+    void whatAPushLeavesOnSand(BearingMethod method, double overburden, double weight) {
+        Soil sand = new Soil(0, rad(30), 18_000, 9_000);
+        Inclination left = method.inclination(sand, Base.of(0.4, 0.6), new Push(50_000, 0.025));
+
+        assertThat(left.overburden()).isCloseTo(overburden, within(1e-6));
+        assertThat(left.weight()).isCloseTo(weight, within(1e-6));
+    }
+
+    /**
+     * With 5 kPa of cohesion under 50 kPa the push of 0.1 shares in 50 + 5 cot 30° = 58.660 kPa: 0.085237. By Hansen
+     * iq = 0.957382^5 = 0.804314, ic = iq - (1 - iq)/17.4011 = 0.793068; by Vesic iq = 0.914763^1.6 = 0.867150, ic = 0.859515.
+     */
+    @ParameterizedTest
+    @CsvSource({"HANSEN, 0.804314, 0.793068", "VESIC, 0.867150, 0.859515", "EN_1997, 0.867150, 0.859515"})
+    void cohesionHoldsAgainstAPush(BearingMethod method, double overburden, double cohesion) {
+        Soil soil = new Soil(5_000, rad(30), 18_000, 9_000);
+        Inclination left = method.inclination(soil, Base.of(0.4, 0.6), new Push(50_000, 0.1));
+
+        assertThat(left.overburden()).isCloseTo(overburden, within(1e-5));
+        assertThat(left.cohesion()).isCloseTo(cohesion, within(1e-5));
+    }
+
+    /**
+     * Clay of 50 kPa under 100 kPa and a push of 0.1, H/(A c) = 0.2. Hansen takes 1/2 - 1/2 root(0.8) = 0.052786 off 1.13333; Vesic
+     * leaves 1 - 1.6 x 0.2/5.1416 = 0.937762; annex D (1 + root(0.8))/2 = 0.947214; Meyerhof (1 - 5.7106/90)² = 0.877122, of q too.
+     */
+    @ParameterizedTest
+    @CsvSource({"HANSEN, 286.788", "VESIC, 282.225", "EN_1997, 284.979", "MEYERHOF, 263.450"})
+    void clayUnderAPush(BearingMethod method, double kPa) {
+        Soil clay = new Soil(50_000, 0, 18_000, 9_000);
+
+        assertThat(method.ultimate(clay, Base.of(0.6, 0.4), new Push(100_000, 0.1))
+                                .value()
+                        / 1000)
+                .isCloseTo(kPa, within(0.01));
+    }
+
+    /** More of a push never leaves more, and where the ground shears off at the base itself nothing is left. */
+    @ParameterizedTest
+    @EnumSource(value = BearingMethod.class, names = "TERZAGHI.*", mode = EnumSource.Mode.MATCH_NONE)
+    void moreOfAPushNeverLeavesMore(BearingMethod method) {
+        for (double degrees : new double[] {0, 0.5, 5, 9.9, 10, 28, 45}) {
+            for (double cohesion : new double[] {0, 4_000, 60_000}) {
+                double before = Double.POSITIVE_INFINITY;
+                Soil soil = new Soil(degrees == 0 ? Math.max(1, cohesion) : cohesion, rad(degrees), 18_000, 9_000);
+                for (int i = 0; i <= 200; i++) {
+                    double now = method.ultimate(soil, Base.of(0.4, 1.1), new Push(80_000, i * 0.01))
+                            .value();
+                    assertThat(now).isLessThanOrEqualTo(before);
+                    before = now;
+                }
+                boolean held = 2 * 80_000 <= 80_000 * Math.tan(rad(degrees)) + soil.cohesion();
+                assertThat(before > 0).isEqualTo(held);
+            }
+        }
+    }
+
+    /** Longer or broader, a base under the same loads never carries less for it, whatever the push. */
+    @ParameterizedTest
+    @EnumSource(value = BearingMethod.class, names = "TERZAGHI.*", mode = EnumSource.Mode.MATCH_NONE)
+    void aLargerBaseNeverCarriesLessUnderAPush(BearingMethod method) {
+        for (double cohesion : new double[] {0, 3_000}) {
+            for (double tilt : new double[] {0.025, 0.1, 0.3}) {
+                double before = 0;
+                for (int i = 0; i < 100; i++) {
+                    double along = 0.3 + 0.02 * i;
+                    double across = 0.5;
+                    Push push = new Push(20_000 / (along * across), tilt);
+                    Soil soil = new Soil(cohesion, rad(28), 18_000, 9_000);
+                    double carries =
+                            method.ultimate(soil, Base.of(along, across), push).value() * along * across;
+                    assertThat(carries).isGreaterThan(before);
+                    before = carries;
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(value = BearingMethod.class, names = "TERZAGHI.*", mode = EnumSource.Mode.MATCH_ALL)
+    void terzaghiHasNoPush(BearingMethod method) {
+        assertThat(method.inclines()).isFalse();
+        assertThatIllegalArgumentException()
+                .isThrownBy(() ->
+                        method.ultimate(new Soil(0, rad(30), 18_000, 9_000), Base.of(1, 1), new Push(50_000, 0.02)))
+                .withMessageContaining("upright");
+    }
+
+    /** Beside a load the ground sinks like under a point far off, 1/(pi r); beside a square of 1 m, 1 m from its middle, by 0.3304. */
+    @Test
+    void groundSinksBesideALoad() {
+        assertThat(ElasticSettlement.beside(1, 1, 1, 0).value()).isCloseTo(0.33042, within(1e-5));
+        assertThat(ElasticSettlement.beside(0.6, 0.4, 3, 4).value()).isCloseTo(1 / (5 * Math.PI), within(1e-4));
+        assertThat(ElasticSettlement.beside(1, 1, 0, 0).value())
+                .isCloseTo(ElasticSettlement.centre(1).value(), within(1e-12));
+    }
+
     @ParameterizedTest
     @EnumSource(BearingMethod.class)
     void beyondTheTablesThereIsNothing(BearingMethod method) {

@@ -8,8 +8,10 @@ import dev.underprop.api.model.PadProposal;
 import dev.underprop.api.model.PadShortfall;
 import dev.underprop.api.model.PadStep;
 import dev.underprop.api.model.SizingState;
+import dev.underprop.api.model.StressBelow;
 import dev.underprop.engine.check.CheckId;
 import dev.underprop.engine.check.CheckResult;
+import dev.underprop.engine.sizing.Below;
 import dev.underprop.engine.sizing.Candidate;
 import dev.underprop.engine.sizing.Neighbours;
 import dev.underprop.engine.sizing.PostSizing;
@@ -39,7 +41,7 @@ final class ProposalWriter {
         this.words = words;
     }
 
-    dev.underprop.api.model.PostSizing post(PostSizing post) {
+    dev.underprop.api.model.PostSizing post(PostSizing post, List<Below> below) {
         double greatest = post.post().load().greatest();
         double factored = post.post().load().factored();
         dev.underprop.api.model.PostSizing model = new dev.underprop.api.model.PostSizing()
@@ -60,7 +62,19 @@ final class ProposalWriter {
         }
         handCheck(post).ifPresent(model::handCheck);
         post.shortfall().stream().map(s -> shortfall(post, s)).forEach(model::shortfall);
+        below.stream()
+                .filter(b -> b.post().equals(post.post().post().name()))
+                .map(this::below)
+                .forEach(model::below);
         return model;
+    }
+
+    private StressBelow below(Below below) {
+        return new StressBelow()
+                .depth(figures.quantity(Kind.SIZE, below.depth()))
+                .own(figures.quantity(Kind.PRESSURE, below.own()))
+                .added(figures.quantity(Kind.PRESSURE, below.added()))
+                .message(words.below(below));
     }
 
     /** By the allowable pressure under the pad that is proposed, or under the one that is nearest to passing. */
@@ -178,7 +192,8 @@ final class ProposalWriter {
                         .y(figures.quantity(Kind.POSITION, one.y()))
                         .along(figures.quantity(Kind.SIZE, one.along()))
                         .across(figures.quantity(Kind.SIZE, one.across()))
-                        .load(figures.quantity(Kind.FORCE, one.load()))));
+                        .load(figures.quantity(Kind.FORCE, one.load()))
+                        .notChecked(checks.notChecked(one.open()))));
         return model;
     }
 }

@@ -18,6 +18,7 @@ import java.util.Map;
  * @param assumptions what reading took because the request does not say it
  * @param units system of units wanted
  * @param full whether everything is told
+ * @param working whether checks are told with their working
  */
 public record SizingQuestion(
         Objective objective,
@@ -27,7 +28,8 @@ public record SizingQuestion(
         String catalogueDigest,
         List<String> assumptions,
         UnitSystem units,
-        boolean full) {
+        boolean full,
+        boolean working) {
 
     public SizingQuestion {
         assumptions = List.copyOf(assumptions);

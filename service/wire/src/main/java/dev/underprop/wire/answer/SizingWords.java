@@ -3,8 +3,10 @@ package dev.underprop.wire.answer;
 import dev.underprop.engine.check.CheckResult;
 import dev.underprop.engine.check.Verdict;
 import dev.underprop.engine.plan.Ground;
+import dev.underprop.engine.sizing.Below;
 import dev.underprop.engine.sizing.Neighbours;
 import dev.underprop.engine.sizing.PadSizing;
+import dev.underprop.engine.sizing.PlanSizer;
 import dev.underprop.engine.sizing.PostSizing;
 import dev.underprop.engine.sizing.PostSizing.Nearest;
 import dev.underprop.engine.sizing.PostSizing.NoGround;
@@ -19,9 +21,6 @@ import java.util.stream.Collectors;
 
 /** The sentences of an answer to a question for pads. */
 final class SizingWords {
-
-    /** A neighbour that adds more than this wants more than a remark: common practice, no source. */
-    private static final double MUCH = 0.2;
 
     private final Figures figures;
     private final Wording wording;
@@ -46,6 +45,13 @@ final class SizingWords {
         return sizing.state() == State.ADEQUATE
                 ? found + ", and every check of it passes" + closest(sizing) + "."
                 : found + "; nothing fails in what was checked, but not everything was checked" + closest(sizing) + ".";
+    }
+
+    static String headline(PlanSizer.Unstable unstable) {
+        String moves = "in situation " + unstable.situation() + ", " + unstable.reason();
+        return unstable.fitted()
+                ? "The plan is unstable with the pads that were found: " + moves + ". No pads are proposed."
+                : "The plan is unstable: " + moves + ". Its posts have no loads, so that no pads are sized.";
     }
 
     private static String closest(PadSizing sizing) {
@@ -170,12 +176,27 @@ final class SizingWords {
                     + figures.words(Kind.SIZE, one.across())
                     + ", has its middle where the loads meet; an engineer designs how it bends between the posts.";
         }
-        String share = Figures.ratio(100 * pair.share())
-                + " percent of the stress of the pad's own load at a depth of its breadth";
-        return "The neighbour adds " + share
-                + (pair.share() > MUCH
-                        ? "; settlement judged pad by pad is too favourable, so set them further apart or have it worked out."
-                        : ".");
+        return "The neighbour adds " + Figures.ratio(100 * pair.share())
+                + " percent of the stress of the pad's own load at a depth of its breadth. The settlement of the pad has it in it.";
+    }
+
+    /** What all neighbours together add. */
+    String below(Below below) {
+        double total = below.own() + below.added();
+        String sum =
+                "All other pads together add most at " + figures.words(Kind.SIZE, below.depth()) + " below this one, "
+                        + Figures.ratio(100 * below.added() / below.pressure())
+                        + " percent of the pressure of its own load; with its own that is "
+                        + figures.words(Kind.PRESSURE, total) + " there";
+        String held = Double.isNaN(below.allowed())
+                ? "."
+                : total <= below.allowed()
+                        ? ", no more than the " + figures.words(Kind.PRESSURE, below.allowed())
+                                + " that the ground may take right under the pad."
+                        : ", more than the " + figures.words(Kind.PRESSURE, below.allowed())
+                                + " that the ground may take right under the pad: set the posts further apart.";
+        return sum + held
+                + " Whether the ground gives way is judged pad by pad; settlement, and a weaker layer that is named, by all.";
     }
 
     /** What is to be known of the ground. */
@@ -190,7 +211,8 @@ final class SizingWords {
             }
             warnings.add("What the ground bears is worked out by "
                     + strength.method().id()
-                    + " for level ground, a level base and an upright load; a slope or a cut nearby takes from it.");
+                    + " for level ground, a level base and the sideways push of its post, in whichever direction; a slope or a cut nearby takes"
+                    + " from it.");
             if (strength.founding().factors()) {
                 warnings.add(
                         "The ground beside the pads is counted on by depth factors: it must be as strong as below them, and"

@@ -28,7 +28,7 @@ public final class SizingWriter {
     public SizingWriter(SizingQuestion question) {
         this.question = question;
         this.figures = new Figures(question.units());
-        this.checks = new CheckWriter(figures, question.full(), false);
+        this.checks = new CheckWriter(figures, question.full(), question.working());
         this.words = new SizingWords(figures);
     }
 
@@ -37,11 +37,20 @@ public final class SizingWriter {
         ProposalWriter proposals = new ProposalWriter(question, figures, checks, words);
         return common().state(SizingState.fromValue(sizing.state().name()))
                 .headline(words.headline(sizing))
-                .notChecked(checks.notChecked(chosen(sizing)))
-                .posts(sizing.posts().stream().map(proposals::post).toList())
+                .notChecked(checks.notChecked(open(sizing)))
+                .posts(sizing.posts().stream()
+                        .map(post -> proposals.post(post, sizing.below()))
+                        .toList())
                 .neighbours(
                         sizing.neighbours().stream().map(proposals::neighbours).toList())
                 .quantities(new QuantityWriter(figures).of(sizing));
+    }
+
+    /** Of the pads that are proposed, and of those for two posts that are offered in their place. */
+    private static List<CheckResult> open(dev.underprop.engine.sizing.PadSizing sizing) {
+        List<CheckResult> all = chosen(sizing);
+        sizing.neighbours().forEach(pair -> pair.combined().forEach(one -> all.addAll(one.open())));
+        return all;
     }
 
     private static List<CheckResult> chosen(dev.underprop.engine.sizing.PadSizing sizing) {
@@ -59,13 +68,12 @@ public final class SizingWriter {
     public PadSizing ofPlan(PlanSizer.Outcome outcome) {
         if (outcome instanceof PlanSizer.Unstable unstable) {
             return common().state(SizingState.NONE)
-                    .headline("The plan is unstable: in situation " + unstable.situation() + ", " + unstable.reason()
-                            + ". Its posts have no loads, so that no pads are sized.")
+                    .headline(SizingWords.headline(unstable))
                     .notChecked(List.of())
                     .posts(List.of())
                     .neighbours(List.of())
                     .quantities(new QuantityWriter(figures)
-                            .of(new dev.underprop.engine.sizing.PadSizing(List.of(), List.of())));
+                            .of(new dev.underprop.engine.sizing.PadSizing(List.of(), List.of(), List.of())));
         }
         PlanSizer.Sized sized = (PlanSizer.Sized) outcome;
         PadSizing model = found(sized.sizing()).verification(verification(sized));
@@ -85,8 +93,8 @@ public final class SizingWriter {
                         sized.stays()
                                 ? "The plan was assessed again with these pads, which change how far posts give; it asks for no"
                                         + " others. The verdict is that of the whole plan with them."
-                                : "The plan with these pads still asks for others: larger pads draw load. Choose pads by hand and"
-                                        + " check the plan.");
+                                : "The plan with these pads still asks for others: larger pads draw load. The verdict is that of the"
+                                        + " whole plan with these. Choose pads by hand and check the plan.");
     }
 
     private PadSizing common() {

@@ -74,8 +74,10 @@ final class SizingDoor {
                     catalogue.digest(),
                     loads.assumptions(),
                     options.units(),
-                    full);
-            dev.underprop.engine.sizing.PadSizing found = PadSizer.size(loads.task(), watch::isOver);
+                    full,
+                    options.working());
+            dev.underprop.engine.sizing.PadSizing found =
+                    PadSizer.size(loads.task().telling(options.working()), watch::isOver);
             watch.begins(Watch.Stage.WRITE);
             return new SizingWriter(question).found(found);
         }
@@ -88,8 +90,10 @@ final class SizingDoor {
                 catalogue.digest(),
                 of.assumptions(),
                 options.units(),
-                full);
-        PlanSizer.Outcome found = PlanSizer.size(of.plan(), of.stock(), of.objective(), watch::isOver);
+                full,
+                options.working());
+        PlanSizer.Outcome found =
+                PlanSizer.size(of.plan(), of.stock(), of.objective(), options.working(), watch::isOver);
         watch.begins(Watch.Stage.WRITE);
         return new SizingWriter(question).ofPlan(found);
     }

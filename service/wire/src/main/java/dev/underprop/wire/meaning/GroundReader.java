@@ -125,7 +125,7 @@ final class GroundReader {
             case "undisturbed" -> Condition.UNDISTURBED;
             case "fill", "compacted fill", "unprepared fill" -> Condition.FILL;
             case "organic", "peat" -> Condition.ORGANIC;
-            default -> Condition.UNSTATED;
+            default -> Condition.UNKNOWN;
         };
     }
 }

@@ -34,6 +34,7 @@ final class PostLoadsReader {
     private final boolean cut;
     private final double lean;
     private final Optional<Supplier<PostType.Plate>> common;
+    private final double foot;
 
     PostLoadsReader(Spot root, PadSizingRequest model, Excavation excavation, Limits limits) {
         this.root = root;
@@ -41,6 +42,8 @@ final class PostLoadsReader {
         this.cut = excavation instanceof Excavation.Cuts;
         this.lean = PadLoad.lean(limits.plumb());
         this.common = plate(model.getBasePlate(), root.member("basePlate"));
+        this.foot = root.text("eccentricity", model.getEccentricity())
+                .quantityOr(Range.ECCENTRICITY, PostType.Pipe.ECCENTRICITY);
     }
 
     private static Optional<Supplier<PostType.Plate>> plate(dev.underprop.api.model.@Nullable Plate plate, Spot at) {
@@ -67,6 +70,7 @@ final class PostLoadsReader {
         double x = placed ? atX.quantity(Range.POSITION) : atX.quantityOr(Range.POSITION, 0);
         double y = across ? atY.quantity(Range.POSITION) : atY.quantityOr(Range.POSITION, 0);
         Optional<Supplier<PostType.Plate>> own = plate(given.getBasePlate(), at.member("basePlate"));
+        double off = at.text("eccentricity", given.getEccentricity()).quantityOr(Range.ECCENTRICITY, foot);
         Text service = at.text("service", given.getService());
         Text factored = at.text("factored", given.getFactored());
         Map<LoadKind, Double> parts = parts(given, at);
@@ -90,7 +94,7 @@ final class PostLoadsReader {
                         new Post.NoPad()),
                 "y = " + ValueWriter.nine(y),
                 y,
-                new PadLoad(sums.greatest, sums.factored, lean),
+                new PadLoad(sums.greatest, sums.factored, lean, off),
                 sums.least);
     }
 

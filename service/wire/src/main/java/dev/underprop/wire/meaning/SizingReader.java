@@ -60,6 +60,7 @@ public final class SizingReader {
         foreign(model.getBasePlate(), root.member("basePlate"));
         foreign(model.getExcavation(), root.member("excavation"));
         foreign(model.getLimits(), root.member("limits"));
+        foreign(model.getEccentricity(), root.member("eccentricity"));
         if (model.getPlan().getSizing() != null) {
             root.member("plan").member("sizing").report(Messages.SIZING_TWICE, "");
         }
@@ -80,6 +81,7 @@ public final class SizingReader {
                 : plan;
         List<String> assumptions = new ArrayList<>(understood.assumptions());
         assumptions.addAll(SizingTaken.of(whole.ground(), ground));
+        assumptions.add(SizingTaken.TURNED);
         return new SizingReading.OfPlan(whole, stock.candidates(), objective.orElseThrow(), stock.pads(), assumptions);
     }
 

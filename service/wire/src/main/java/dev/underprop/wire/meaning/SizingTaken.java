@@ -9,6 +9,11 @@ import java.util.List;
 /** What sizing pads took because the request does not say it, in words. */
 final class SizingTaken {
 
+    /** Of the loads of a plan. */
+    static final String TURNED =
+            "The loads are those of the plan's situations. While a screw is turned a post may carry more: plan the lift with these"
+                    + " pads (lift), which judges the pressure under every pad turn by turn.";
+
     private SizingTaken() {}
 
     /** @param beside whether the ground stands beside the plan, or there is none */
@@ -37,6 +42,12 @@ final class SizingTaken {
             list.add(
                     "No base plate is given for some post (basePlate), so that what bends or presses under one is not checked"
                             + " there.");
+        }
+        if (model.getEccentricity() == null
+                && model.getLoads().stream().anyMatch(post -> post.getEccentricity() == null)) {
+            list.add(
+                    "The load of a post whose eccentricity is not stated acts 25 mm off the middle of its foot, as of tubes"
+                            + " (BS 5975 practice for props; from memory).");
         }
         boolean apart = model.getLoads().stream().anyMatch(post -> post.getService() == null);
         if (apart) {
