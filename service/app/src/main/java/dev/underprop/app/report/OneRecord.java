@@ -1,7 +1,7 @@
 package dev.underprop.app.report;
 
-import dev.underprop.wire.record.EntryName;
 import dev.underprop.wire.door.Documents;
+import dev.underprop.wire.record.EntryName;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

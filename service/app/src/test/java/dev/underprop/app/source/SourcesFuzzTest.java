@@ -3,6 +3,7 @@ package dev.underprop.app.source;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.code_intelligence.jazzer.junit.FuzzTest;
+import dev.underprop.wire.record.Entry;
 import dev.underprop.wire.tree.Limits;
 import java.io.ByteArrayInputStream;
 import java.util.List;

@@ -58,8 +58,7 @@ public final class PlanSizer {
      * @param halt asked before every case and every pad
      * @throws dev.underprop.engine.Halted when nobody wants the answer any more
      */
-    public static Outcome size(
-            JobPlan plan, List<Candidate> stock, Objective objective, boolean working, Halt halt) {
+    public static Outcome size(JobPlan plan, List<Candidate> stock, Objective objective, boolean working, Halt halt) {
         Circumstances around = plan.circumstances();
         PadChecks.Site site = new PadChecks.Site(
                 plan.ground(), around.excavation(), around.limits().settlement());

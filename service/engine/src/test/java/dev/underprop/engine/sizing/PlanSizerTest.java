@@ -45,10 +45,14 @@ class PlanSizerTest {
     }
 
     private Outcome size(Function<JobPlan, Assessment> assessor) {
-        return PlanSizer.size(PLAN, WISH, plan -> {
-            asked.add(plan);
-            return assessor.apply(plan);
-        }, Halt.NEVER);
+        return PlanSizer.size(
+                PLAN,
+                WISH,
+                plan -> {
+                    asked.add(plan);
+                    return assessor.apply(plan);
+                },
+                Halt.NEVER);
     }
 
     private static List<Post.Footing> pads(JobPlan plan) {
