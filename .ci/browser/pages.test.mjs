@@ -53,6 +53,7 @@ for (const [name, viewport] of widths) {
   test(`front page, ${name}: checks the demo and draws it`, async () => {
     const { page, faults } = await open('/', viewport);
     await loaded(page);
+    assert.ok(await page.isHidden('#token-row'), 'a token is asked for only where one is wanted');
     await page.click('#check');
     await answered(page);
     assert.match(await page.textContent('.verdict'), /^(UNSTABLE|INADEQUATE|INCOMPLETE|ADEQUATE)$/);
