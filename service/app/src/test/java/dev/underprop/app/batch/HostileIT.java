@@ -76,8 +76,8 @@ class HostileIT {
                         "in slip",
                         "in tar",
                         "first",
-                        "in lines",
                         "in torn",
+                        "in lines",
                         "marked",
                         "last");
         assertThat(run.err()).contains(bad.size() + " not judged").doesNotContain("defect of the program");
