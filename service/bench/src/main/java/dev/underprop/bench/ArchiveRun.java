@@ -32,16 +32,18 @@ public final class ArchiveRun {
         Path jar = Path.of(args[0]);
         Path folder = Files.createDirectories(Path.of(args[1]));
         boolean first = true;
+        double floor = 0;
         for (String count : List.of(args).subList(2, args.length)) {
             int plans = Integer.parseInt(count);
             Path lines = lines(folder, plans);
             System.out.printf(Locale.ROOT, "%d plans, %d bytes%n", plans, Files.size(lines));
             if (first) {
-                floor(lines, plans);
+                floor = floor(lines, plans);
                 measure(jar, folder, lines, plans, 1);
                 measure(jar, folder, yaml(folder, plans), plans, 2);
             }
-            measure(jar, folder, lines, plans, 2);
+            double whole = measure(jar, folder, lines, plans, 2);
+            System.out.printf(Locale.ROOT, "  %.1f times the processor time of the floor%n", whole / floor);
             first = false;
         }
     }
@@ -62,17 +64,17 @@ public final class ArchiveRun {
         return all;
     }
 
-    private static void floor(Path lines, int plans) throws IOException, InterruptedException {
+    private static double floor(Path lines, int plans) throws IOException, InterruptedException {
         Floor floor = new Floor();
         floor.run(lines, 2);
         Duration before = ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO);
         long start = System.nanoTime();
         floor.run(lines, 2);
         Duration after = ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO);
-        report("floor, two threads", plans, System.nanoTime() - start, after.minus(before), 0);
+        return report("floor, two threads", plans, System.nanoTime() - start, after.minus(before), 0);
     }
 
-    private static void measure(Path jar, Path folder, Path input, int plans, int workers)
+    private static double measure(Path jar, Path folder, Path input, int plans, int workers)
             throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -102,7 +104,7 @@ public final class ArchiveRun {
             Thread.sleep(POLL_MILLIS);
         }
         String what = input.getFileName() + ", workers " + workers + ", status " + process.exitValue();
-        report(what, plans, System.nanoTime() - start, busy, peak);
+        return report(what, plans, System.nanoTime() - start, busy, peak);
     }
 
     /** Greatest memory of a process so far (kB); 0 where the system does not tell. */
@@ -119,7 +121,8 @@ public final class ArchiveRun {
         }
     }
 
-    private static void report(String what, int plans, long nanos, Duration busy, long peak) {
+    /** Tells what was measured, and returns the processor time of a plan (s). */
+    private static double report(String what, int plans, long nanos, Duration busy, long peak) {
         double seconds = nanos * SECONDS;
         double processor = busy.toMillis() / 1000.0;
         System.out.printf(
@@ -131,5 +134,6 @@ public final class ArchiveRun {
                 processor,
                 plans / processor,
                 peak / 1024);
+        return processor / plans;
     }
 }

@@ -76,8 +76,8 @@ class HostileIT {
                         "in slip",
                         "in tar",
                         "first",
-                        "in lines",
                         "in torn",
+                        "in lines",
                         "marked",
                         "last");
         assertThat(run.err()).contains(bad.size() + " not judged").doesNotContain("defect of the program");
@@ -93,8 +93,8 @@ class HostileIT {
         bad("empty.yaml", "document-empty", new byte[0]);
         bad("huge.json", "document-too-large", "[".repeat((1 << 20) + 1).getBytes(UTF_8));
         bad("utf32.json", "encoding-not-utf8", "{\"id\":1}".getBytes(Charset.forName("UTF-32BE")));
-        bad("nul.json", "syntax", "{\"id\":\"x\"}\0".getBytes(UTF_8));
-        bad("infinite.json", "syntax", "{\"id\":NaN}".getBytes(UTF_8));
+        bad("nul.json", "trailing-content", "{\"id\":\"x\"}\0".getBytes(UTF_8));
+        bad("infinite.json", "number-not-finite", "{\"id\":NaN}".getBytes(UTF_8));
         bad("utf16.yaml", "encoding-not-utf8", Demos.text("bare.yaml").getBytes(StandardCharsets.UTF_16));
         bad("latin1.yaml", "encoding-not-utf8", "title: Caf\u00e9\n".getBytes(ISO_8859_1));
         bad("binary.json", "encoding-not-utf8", new byte[] {'"', 0, 1, 2, '"'});
@@ -130,7 +130,7 @@ class HostileIT {
         Files.createSymbolicLink(folder.resolve("device.yaml"), Path.of("/dev/zero"));
         bad.put("device.yaml", "file-kind");
         Files.createSymbolicLink(folder.resolve("itself.yaml"), Path.of("itself.yaml"));
-        bad.put("itself.yaml", "path-missing");
+        bad.put("itself.yaml", "path-unreadable");
     }
 
     private void badLines() throws IOException {
