@@ -41,7 +41,7 @@ final class GroundStrength {
     }
 
     private static Finding known(Ground.Strength ground, Tread tread, Working working) {
-        Soil soil = soil(ground, Math.min(tread.along(), tread.across()));
+        Soil soil = soil(ground, tread.breadth());
         if (tread.tilt() > 0
                 && tread.tilt() > Sliding.allowed(soil, tread.pressure()).value()) {
             return new CheckResult.Refused(
@@ -124,7 +124,7 @@ final class GroundStrength {
         working.rule("iγ", "what it leaves of weight", Dimension.NUMBER, i.weight(), rule, "");
     }
 
-    /** @param breadth shorter side of what bears (m) */
+    /** @param breadth shorter side of the whole pad (m): water within so much below it counts */
     private static Soil soil(Ground.Strength ground, double breadth) {
         Ground.Weight weight = ground.weight();
         double depth = ground.founding().depth();

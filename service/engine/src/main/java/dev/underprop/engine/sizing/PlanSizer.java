@@ -47,9 +47,14 @@ public final class PlanSizer {
      *
      * @param situation that does not stand
      * @param reason in words
-     * @param fitted whether it is the plan with the pads that were proposed, and not as it was given
+     * @param rounds assessments made: one of the plan as it was given, the others with the pads that were proposed
      */
-    public record Unstable(String situation, String reason, boolean fitted) implements Outcome {}
+    public record Unstable(String situation, String reason, int rounds) implements Outcome {
+        /** Whether it is the plan with the pads that were proposed, and not as it was given. */
+        public boolean fitted() {
+            return rounds > 1;
+        }
+    }
 
     /**
      * Sizes the pads of a plan as long as the answer is wanted.
@@ -69,7 +74,7 @@ public final class PlanSizer {
     /** The same, assessed by somebody. @param wish what is asked, without posts */
     static Outcome size(JobPlan plan, Task wish, Function<JobPlan, Assessment> assessor, Halt halt) {
         Assessment assessment = assessor.apply(plan);
-        List<Unstable> unstable = unstable(assessment, false);
+        List<Unstable> unstable = unstable(assessment, 1);
         if (!unstable.isEmpty()) {
             return unstable.get(0);
         }
@@ -78,7 +83,7 @@ public final class PlanSizer {
         for (int round = 2; ; round++) {
             JobPlan fitted = fitted(plan, sizing);
             assessment = assessor.apply(fitted);
-            unstable = unstable(assessment, true);
+            unstable = unstable(assessment, round);
             if (!unstable.isEmpty()) {
                 return unstable.get(0);
             }
@@ -99,15 +104,15 @@ public final class PlanSizer {
     private static Outcome unsettled(JobPlan plan, PadSizing last, int rounds, Function<JobPlan, Assessment> assessor) {
         JobPlan fitted = fitted(plan, last);
         Assessment assessment = assessor.apply(fitted);
-        List<Unstable> unstable = unstable(assessment, true);
+        List<Unstable> unstable = unstable(assessment, rounds);
         return unstable.isEmpty() ? new Sized(last, fitted, assessment, rounds, false) : unstable.get(0);
     }
 
     /** The first situation that does not stand. */
-    private static List<Unstable> unstable(Assessment assessment, boolean fitted) {
+    private static List<Unstable> unstable(Assessment assessment, int rounds) {
         for (SituationResult situation : assessment.situations()) {
             if (situation.stability() instanceof SituationResult.Moves moves) {
-                return List.of(new Unstable(situation.name(), moves.reason(), fitted));
+                return List.of(new Unstable(situation.name(), moves.reason(), rounds));
             }
         }
         return List.of();

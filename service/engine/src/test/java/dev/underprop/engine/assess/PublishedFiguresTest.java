@@ -72,6 +72,7 @@ class PublishedFiguresTest {
             Map.entry("subgrade-range", PadFigures::range),
             Map.entry("bearing-factors", SoilFigures::factors),
             Map.entry("bearing-capacity", SoilFigures::capacity),
+            Map.entry("bearing-inclination", SoilFigures::inclination),
             Map.entry("bearing-size", SoilFigures::size),
             Map.entry("bearing-rigid-base", SoilFigures::rigidBase),
             Map.entry("bearing-plate", SoilFigures::plateBearing),

@@ -10,8 +10,10 @@ import dev.underprop.engine.soil.BearingMethod;
 import dev.underprop.engine.soil.ElasticSettlement;
 import dev.underprop.engine.soil.Factors;
 import dev.underprop.engine.soil.GroundWater;
+import dev.underprop.engine.soil.Inclination;
 import dev.underprop.engine.soil.Layers;
 import dev.underprop.engine.soil.PlateTest;
+import dev.underprop.engine.soil.Push;
 import dev.underprop.engine.soil.Soil;
 import dev.underprop.engine.soil.Stress;
 import dev.underprop.fixtures.Case;
@@ -42,6 +44,18 @@ final class SoilFigures {
             case "Nc" -> factors.cohesion();
             case "Nq" -> factors.overburden();
             default -> factors.weight();
+        };
+    }
+
+    static double inclination(Case published, Expected wanted) {
+        Inputs in = published.inputs();
+        Soil soil = new Soil(0, friction(in), 18_000, 18_000);
+        Push push = new Push(50_000, in.number("sideways_kN") / in.number("upright_kN"));
+        Inclination left = method(in).inclination(soil, Base.of(1, 1), push);
+        return switch (wanted.name()) {
+            case "iq" -> left.overburden();
+            case "ic" -> left.cohesion();
+            default -> left.weight();
         };
     }
 

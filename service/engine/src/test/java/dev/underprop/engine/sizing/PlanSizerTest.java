@@ -98,6 +98,7 @@ class PlanSizerTest {
         Unstable unstable = (Unstable) size(plan -> Assessor.assess(Floors.reference(asked.size() < 2, 1)));
 
         assertThat(unstable.fitted()).isTrue();
+        assertThat(unstable.rounds()).isEqualTo(2);
         assertThat(unstable.situation()).isEqualTo("sill out");
         assertThat(unstable.reason()).contains("turns over");
         assertThat(asked).hasSize(2);

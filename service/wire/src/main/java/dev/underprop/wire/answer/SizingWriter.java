@@ -67,13 +67,14 @@ public final class SizingWriter {
     /** Pads for the posts of a plan. */
     public PadSizing ofPlan(PlanSizer.Outcome outcome) {
         if (outcome instanceof PlanSizer.Unstable unstable) {
-            return common().state(SizingState.NONE)
+            PadSizing none = common().state(SizingState.NONE)
                     .headline(SizingWords.headline(unstable))
                     .notChecked(List.of())
                     .posts(List.of())
                     .neighbours(List.of())
                     .quantities(new QuantityWriter(figures)
                             .of(new dev.underprop.engine.sizing.PadSizing(List.of(), List.of(), List.of())));
+            return unstable.fitted() ? none.verification(unstable(unstable)) : none;
         }
         PlanSizer.Sized sized = (PlanSizer.Sized) outcome;
         PadSizing model = found(sized.sizing()).verification(verification(sized));
@@ -82,6 +83,14 @@ public final class SizingWriter {
                 : model.state(SizingState.INCOMPLETE)
                         .headline(
                                 "Pads are proposed, but the plan with them asks for others each time it is assessed.");
+    }
+
+    private static SizingVerification unstable(PlanSizer.Unstable unstable) {
+        return new SizingVerification()
+                .rounds(unstable.rounds())
+                .stays(false)
+                .planVerdict(PlanVerdict.UNSTABLE)
+                .message("The plan was assessed again with the pads that were found, and does not stand with them.");
     }
 
     private static SizingVerification verification(PlanSizer.Sized sized) {
