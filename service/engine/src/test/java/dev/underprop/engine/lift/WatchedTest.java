@@ -74,8 +74,7 @@ class WatchedTest {
                 plan.floor().loads(),
                 plan.floor().joistWeight());
         JobPlan held = Lifts.plan(floor, plan.shores());
-        LiftPlan answer =
-                Lifter.plan(held, Lifts.request(held, Lifts.limits(INCH / 8, 1.0 / 20), ACME, INCH / 8));
+        LiftPlan answer = Lifter.plan(held, Lifts.request(held, Lifts.limits(INCH / 8, 1.0 / 20), ACME, INCH / 8));
         assertThat(answer.outcome()).isNotEqualTo(LiftPlan.Outcome.UNSTABLE);
         return answer.broken().stream().map(b -> b.limit().kind()).toList();
     }
