@@ -164,10 +164,22 @@ final class Gauges {
         for (int c : stays) {
             values[n++] = opening(shape, c);
         }
+        pulls(shape, values);
+        return values;
+    }
+
+    /** The same for fastenings alone. */
+    double[] pulls(Shape shape) {
+        double[] values = new double[limits.size()];
+        pulls(shape, values);
+        return values;
+    }
+
+    private void pulls(Shape shape, double[] values) {
+        int n = ofPosts() + members.count() + stays.size();
         for (int c : ties) {
             values[n++] = pull(shape, c);
         }
-        return values;
     }
 
     /** Values of posts: strength, pad, slack, travel either way. */

@@ -189,19 +189,6 @@ final class LiftFloor {
         return new Shape(solutions, combinations, "");
     }
 
-    /** What moves in any of these cases and bounds; empty where nothing does. */
-    String moves(double[] raised, List<StudiedFloor.Gravity> cases) {
-        for (StudiedFloor.Gravity one : cases) {
-            for (Bound bound : bounds) {
-                Solution solution = solve(bound, raised, one.load());
-                if (solution.outcome() != Solution.Outcome.SETTLED) {
-                    return moves(solution, one);
-                }
-            }
-        }
-        return "";
-    }
-
     private String moves(Solution solution, StudiedFloor.Gravity one) {
         return floor.moves(solution) + " (" + one.name() + ")";
     }

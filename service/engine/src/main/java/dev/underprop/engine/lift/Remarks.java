@@ -38,6 +38,13 @@ final class Remarks {
                         post.name(),
                         "its raise is rounded to whole smallest turns of its screw"));
             }
+            if (!stages.isEmpty() && post.planned() == 0 && !asked.post().ends().fastened()) {
+                remarks.add(new Remark(
+                        Remark.Kind.TARGET,
+                        post.name(),
+                        "it is not raised, and the floor may leave it: after every turn see whether it still stands tight,"
+                                + " and fasten it, or take it away where it carries nothing"));
+            }
             addScrew(p, post.name(), remarks);
         }
         addPulls(stages, "", remarks);

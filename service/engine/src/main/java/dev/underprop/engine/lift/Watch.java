@@ -8,7 +8,7 @@ import java.util.Optional;
 
 /**
  * What is looked at besides dead load and live load everywhere. After every turn: all of dead load with whatever relieves a
- * bearing, post or pier, for contacts, posts and fastenings; and 0.6 of dead load against the same, for standing at all. After
+ * bearing, post or pier, for contacts, posts and fastenings; and 0.6 of dead load against the same, for fastenings and for standing at all. After
  * every stage, when people may come back onto the floor: every limit under every pattern of live load.
  */
 final class Watch {
@@ -50,17 +50,18 @@ final class Watch {
             return course;
         }
         Known cases = known(course.shape());
-        String lifts = floor.moves(course.raised(), cases.lifting());
-        if (!lifts.isEmpty()) {
-            return course.moving(lifts);
+        Shape lifted = floor.at(course.raised(), cases.lifting());
+        if (!lifted.stands()) {
+            return course.moving(lifted.moves());
         }
+        Course held = course.worse(gauges.pulls(lifted));
         if (cases.relieving().isEmpty()) {
-            return course;
+            return held;
         }
         Shape relieved = floor.at(course.raised(), cases.relieving());
         return relieved.stands()
-                ? course.worse(gauges.contacts(relieved, course.raised(), down))
-                : course.moving(relieved.moves());
+                ? held.worse(gauges.contacts(relieved, course.raised(), down))
+                : held.moving(relieved.moves());
     }
 
     /** How things stand once a stage is done: every limit under every pattern of live load. */

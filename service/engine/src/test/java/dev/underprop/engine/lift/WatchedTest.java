@@ -6,6 +6,9 @@ import static dev.underprop.engine.lift.Lifts.INCH;
 import static dev.underprop.engine.lift.Lifts.POUND;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.underprop.engine.plan.Bearing;
+import dev.underprop.engine.plan.Fastening;
+import dev.underprop.engine.plan.Floor;
 import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.Post;
 import java.util.ArrayList;
@@ -38,6 +41,42 @@ class WatchedTest {
         LiftPlan answer = shored(live, high);
         assertThat(answer.outcome()).isEqualTo(LiftPlan.Outcome.IMPOSSIBLE);
         assertThat(((LiftPlan.Stopped) answer.obstacle()).limit().kind()).isEqualTo(Limit.Kind.CONTACT);
+    }
+
+    /**
+     * A shore at 6 ft, the near wall out, joists 24 in apart that the far wall ties down. About the shore 26 plf beyond it hold by
+     * 26·10²/2 = 1,300 lb·ft and tip by 26·6²/2 = 468; live load of 20 psf on the overhang tips by 40·6²/2 = 720. All of dead
+     * load holds; 0.6 of it by 780, so that a tie must hold (468 + 720 - 780)/9.8 = 42 lb.
+     */
+    @Test
+    void tiesAreWatchedWithPartOfDeadLoad() {
+        JobPlan row = Lifts.fastened(Lifts.row(3, new Post.Rigid(), 40000 * POUND, 6 * FOOT));
+        JobPlan loaded = Lifts.loaded(row, 11.5, 20, 0.001);
+
+        assertThat(broken(loaded, 30)).contains(Limit.Kind.TIE);
+        assertThat(broken(loaded, 60)).doesNotContain(Limit.Kind.TIE);
+    }
+
+    private static List<Limit.Kind> broken(JobPlan plan, double tie) {
+        Bearing far = plan.floor().bearings().get(1);
+        Bearing tied = new Bearing(
+                far.name(),
+                far.y(),
+                far.length(),
+                far.stiffness(),
+                far.from(),
+                far.to(),
+                new Fastening.Held(tie * POUND, "invented"),
+                far.gaps());
+        Floor floor = new Floor(
+                plan.floor().joists(),
+                List.of(plan.floor().bearings().get(0), tied),
+                plan.floor().loads(),
+                plan.floor().joistWeight());
+        JobPlan held = Lifts.plan(floor, plan.shores());
+        LiftPlan answer = Lifter.plan(held, Lifts.request(held, Lifts.limits(INCH / 8, 1.0 / 20), ACME, INCH / 8));
+        assertThat(answer.outcome()).isNotEqualTo(LiftPlan.Outcome.UNSTABLE);
+        return answer.broken().stream().map(b -> b.limit().kind()).toList();
     }
 
     private static LiftPlan shored(JobPlan plan, LiftRequest asked) {

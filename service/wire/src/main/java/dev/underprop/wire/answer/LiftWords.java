@@ -142,6 +142,11 @@ final class LiftWords {
         rules.add(
                 "Hold at least " + figures.words(Kind.DURATION, request.limits().hold())
                         + " after every stage, then read again before the next.");
+        if (!request.progress().readings().isEmpty()) {
+            rules.add(
+                    "This plan goes on from readings: begin no sooner than that hold after the last turn that was made"
+                            + (Double.isNaN(request.limits().perDay()) ? "." : ", and no sooner than 24 h after it."));
+        }
         return rules;
     }
 
