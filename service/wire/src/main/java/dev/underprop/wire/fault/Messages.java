@@ -17,6 +17,7 @@ public enum Messages {
     SYNTAX("The text is not {0}: {1}.", "Mend the text at this line and column, or just before it."),
     TRAILING_CONTENT("There is something after the end of the document.", "Send one document and nothing else."),
     DEPTH_EXCEEDED("The document is nested deeper than the limit.", "Take out a level of nesting."),
+    TOO_MANY_VALUES("The document holds more values than the limit.", "Send a smaller document."),
     TEXT_TOO_LONG("A text or a name is longer than the limit.", "Shorten it."),
     TEXT_CHARACTER("A text or a name holds the character {0}.", "Take the character out."),
     NUMBER_TOO_LONG("A number is written with more characters than the limit.", "Write it with fewer digits."),

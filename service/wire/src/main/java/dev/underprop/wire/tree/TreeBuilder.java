@@ -26,6 +26,7 @@ final class TreeBuilder {
     private final Deque<ContainerNode<?>> open = new ArrayDeque<>();
     private JsonNode root = NullNode.getInstance();
     private String key = "";
+    private int values;
 
     TreeBuilder(TokenSource source, Limits limits, FaultList faults) {
         this.source = source;
@@ -111,6 +112,10 @@ final class TreeBuilder {
 
     /** The first of several members with one name stays. */
     private void add(JsonNode node) {
+        values++;
+        if (values > limits.values()) {
+            throw new Stopped(placed(Messages.TOO_MANY_VALUES.fault("").withLimit(limits.values() + " values")));
+        }
         ContainerNode<?> holder = open.peek();
         if (holder instanceof ObjectNode object) {
             object.putIfAbsent(key, node);

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class LimitsTest {
-    private static final Limits SMALL = new Limits(200, 3, 10, 8, 2);
+    private static final Limits SMALL = new Limits(200, 7, 3, 10, 8, 2);
 
     private static Fault only(String text, Format format) {
         assertThat(Documents.faults(Documents.utf8(text), format, SMALL)).hasSize(1);
@@ -29,6 +29,15 @@ class LimitsTest {
         assertThat(fault.code()).isEqualTo("document-too-large");
         assertThat(fault.got()).isEqualTo("201 bytes");
         assertThat(fault.limit()).isEqualTo("200 bytes");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Format.class)
+    void numberOfValues(Format format) {
+        assertThat(read("[1, {\"a\": []}, 4, 5, 6]", format)).isTrue();
+        Fault fault = only("[1, {\"a\": []}, 4, 5, 6, 7]", format);
+        assertThat(Documents.brief(fault)).isEqualTo("too-many-values /5 1:25");
+        assertThat(fault.limit()).isEqualTo("7 values");
     }
 
     @ParameterizedTest
@@ -83,7 +92,7 @@ class LimitsTest {
 
     @Test
     void areAboveZero() {
-        assertThatThrownBy(() -> new Limits(1, 1, 1, 1, 0)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new Limits(0, 1, 1, 1, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Limits(1, 1, 1, 1, 1, 0)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Limits(1, 0, 1, 1, 1, 1)).isInstanceOf(IllegalArgumentException.class);
     }
 }
