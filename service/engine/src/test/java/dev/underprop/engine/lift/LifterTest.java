@@ -199,6 +199,17 @@ class LifterTest {
                 .contains(new Misfit.TooCoarse(0, "A1", 0.25 * INCH, INCH / 8));
     }
 
+    /** Thirty posts in twenty-four stages are more than one answer holds. */
+    @Test
+    void aSearchThatIsGivenUpIssuesNoTurn() {
+        JobPlan large = Lifts.row(30, new Post.NoStiffness(), 12000 * POUND, 2 * FOOT);
+        LiftPlan plan = Lifter.plan(large, Lifts.request(large, Lifts.limits(INCH / 8, 1.0 / 20), ACME, 3 * INCH));
+
+        assertThat(plan.outcome()).isEqualTo(LiftPlan.Outcome.INCOMPLETE);
+        assertThat(plan.reason()).contains("given up");
+        assertThat(plan.stages()).isEmpty();
+    }
+
     @Test
     void aPostWithoutALevelIsAMisfit() {
         LiftRequest asked = Lifts.request(four, EIGHTH, ACME, 0.5 * INCH);

@@ -92,7 +92,7 @@ class WatchedTest {
     @Test
     void everyTurnStandsWithPartOfDeadLoad() {
         int looked = 0;
-        for (long seed = 1; seed <= 40; seed++) {
+        for (long seed = 1; seed <= 20; seed++) {
             RandomLifts.Lift lift = RandomLifts.of(seed);
             LiftPlan plan = Lifter.plan(lift.plan(), lift.request());
             List<double[]> states = new ArrayList<>();
@@ -106,6 +106,6 @@ class WatchedTest {
             looked += StandsReplay.stands(lift, states, seed);
         }
         System.out.println(looked + " turns stand with 0.6 of dead load");
-        assertThat(looked).isGreaterThan(300);
+        assertThat(looked).isGreaterThan(150);
     }
 }
