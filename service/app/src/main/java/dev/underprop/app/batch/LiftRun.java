@@ -59,8 +59,8 @@ public final class LiftRun {
     }
 
     private int refused(Entry entry, ProblemForm kind, List<Fault> faults) {
-        String subject = kind == ProblemForm.FAULTY ? "plan" : "file";
-        LiftReport.to(report).refused((Outcome.Refused) Outcome.refused(entry.name(), "", kind, subject, faults));
+        String subject = kind.equals(ProblemForm.FAULTY) ? "plan" : "file";
+        LiftReport.to(report).refused(Outcome.refused(entry.name(), "", kind, subject, faults));
         return Batch.NOT_DONE;
     }
 }

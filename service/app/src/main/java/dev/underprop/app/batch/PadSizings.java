@@ -57,8 +57,8 @@ public final class PadSizings {
     }
 
     private int refused(Entry entry, ProblemForm kind, List<Fault> faults) {
-        String subject = kind == ProblemForm.FAULTY ? "request" : "file";
-        SizingReport.to(report).refused((Outcome.Refused) Outcome.refused(entry.name(), "", kind, subject, faults));
+        String subject = kind.equals(ProblemForm.FAULTY) ? "request" : "file";
+        SizingReport.to(report).refused(Outcome.refused(entry.name(), "", kind, subject, faults));
         return Batch.NOT_DONE;
     }
 }

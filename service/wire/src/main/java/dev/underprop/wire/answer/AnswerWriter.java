@@ -102,6 +102,7 @@ public final class AnswerWriter {
                 .catalogueDigest(question.catalogueDigest())
                 .verdict(verdict())
                 .cautions(Cautions.ALL)
+                .counts(counts())
                 .checks(checks.numbers(assessment));
         model.setId(question.model().getId());
         return model;
