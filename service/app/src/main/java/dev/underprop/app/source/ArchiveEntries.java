@@ -106,6 +106,10 @@ final class ArchiveEntries extends Entries {
         } catch (IOException | IllegalArgumentException e) {
             over = true;
             return Optional.of(wrong(at, PackedFaults.broken(e instanceof IOException io ? io : new IOException(e))));
+        } catch (NoClassDefFoundError e) {
+            // Some methods of packing are read by libraries that are not here; the reader asks for them only then.
+            over = true;
+            return Optional.of(wrong(at, Faults.entryMethod()));
         }
     }
 
