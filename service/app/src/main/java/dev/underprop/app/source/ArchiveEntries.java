@@ -91,7 +91,7 @@ final class ArchiveEntries extends Entries {
         }
         String at = name;
         try {
-            ArchiveEntry entry = archive.getNextEntry();
+            ArchiveEntry entry = nextEntry();
             if (entry == null) {
                 over = true;
                 return found || opener.allowEmpty()
@@ -110,6 +110,15 @@ final class ArchiveEntries extends Entries {
             // Some methods of packing are read by libraries that are not here; the reader asks for them only then.
             over = true;
             return Optional.of(wrong(at, Faults.entryMethod()));
+        }
+    }
+
+    /** The reader of archives trips over some broken ones: it cannot skip an entry that is packed by a method it does not know. */
+    private ArchiveEntry nextEntry() throws IOException {
+        try {
+            return archive.getNextEntry();
+        } catch (RuntimeException e) {
+            throw new IOException("an entry that cannot be skipped", e);
         }
     }
 
