@@ -30,7 +30,7 @@ final class OutOfLine {
     /**
      * @param index numbers of the cases among those of the situation
      * @param inLine the cases as they are with the posts in line
-     * @param reach by case and member, how far it goes then; empty where members do not matter
+     * @param reach by case and member, how far it goes then; for cases of strength nothing is told
      */
     OutOfLine(
             SituationRun run,
@@ -104,13 +104,11 @@ final class OutOfLine {
 
                     @Override
                     public Solution alone(int place) {
-                        return setting.alone(variant, ties, index[place], reach.length > 0 ? reach[place] : NO_REACH);
+                        return setting.alone(variant, ties, index[place], reach[place]);
                     }
                 });
         run.count(0, again);
     }
-
-    private static final MemberRun.Reach[] NO_REACH = {};
 
     private void notePulls(CaseGroup group, BitSet pulling) {
         for (int r = 0; r < group.size(); r++) {

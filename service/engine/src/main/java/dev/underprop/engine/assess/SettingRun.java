@@ -21,8 +21,6 @@ final class SettingRun {
 
     private static final double[] NOTHING = {};
 
-    private static final MemberRun.Reach[][] NO_REACH = {};
-
     /** A pull below this part of the greatest force of the case is rounding. */
     private static final double ROUNDING = 1e-7;
 
@@ -84,9 +82,8 @@ final class SettingRun {
                     .filter(i -> run.cases().get(i).level() == level)
                     .toArray();
             List<Solution> solutions = IntStream.of(index).mapToObj(inLine::get).toList();
-            MemberRun.Reach[][] reaches = level == Level.ALLOWABLE
-                    ? IntStream.of(index).mapToObj(i -> reach[i]).toArray(MemberRun.Reach[][]::new)
-                    : NO_REACH;
+            MemberRun.Reach[][] reaches =
+                    IntStream.of(index).mapToObj(i -> reach[i]).toArray(MemberRun.Reach[][]::new);
             if (index.length > 0) {
                 levels.add(new OutOfLine(run, this, level, index, solutions, reaches));
             }

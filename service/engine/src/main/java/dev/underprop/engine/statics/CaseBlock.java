@@ -106,13 +106,8 @@ public final class CaseBlock {
         }
     }
 
-    /** How many cases there are. */
-    public int size() {
-        return total.length;
-    }
-
     /** Force (N) at a contact in every case as it was solved, 0 where open; not to be changed. */
-    public double[] forces(int contact) {
+    double[] forces(int contact) {
         return forces[contact];
     }
 
