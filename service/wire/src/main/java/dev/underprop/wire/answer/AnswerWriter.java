@@ -71,29 +71,24 @@ public final class AnswerWriter {
 
     /** One verdict over everything the plan contains. */
     public PlanCheck check() {
-        PlanCheck model = new PlanCheck()
-                .document(DocumentKind.PLAN_CHECK)
-                .engine(engine())
-                .basis(basis())
-                .planDigest(question.planDigest())
-                .catalogueDigest(question.catalogueDigest())
-                .verdict(verdict())
+        PlanCheck model = verdictAlone()
                 .headline(Headline.of(assessment))
                 .notChecked(checks.notChecked(assessment))
-                .cautions(Cautions.ALL)
                 .assumptions(assumptions())
                 .advisories(advisories())
-                .counts(counts())
                 .situations(
                         assessment.situations().stream().map(situations::brief).toList())
                 .checks(checks.checks(assessment));
-        model.setId(question.model().getId());
         model.setTitle(question.model().getTitle());
         return model;
     }
 
     /** The same verdict and numbers, and nothing in words but the cautions. */
     public PlanCheck brief() {
+        return verdictAlone().checks(checks.numbers(assessment));
+    }
+
+    private PlanCheck verdictAlone() {
         PlanCheck model = new PlanCheck()
                 .document(DocumentKind.PLAN_CHECK)
                 .engine(engine())
@@ -102,8 +97,7 @@ public final class AnswerWriter {
                 .catalogueDigest(question.catalogueDigest())
                 .verdict(verdict())
                 .cautions(Cautions.ALL)
-                .counts(counts())
-                .checks(checks.numbers(assessment));
+                .counts(counts());
         model.setId(question.model().getId());
         return model;
     }
