@@ -65,7 +65,7 @@ public class LiftBenchmark {
         return Lifter.plan(plan, request);
     }
 
-    private static LiftRequest request(JobPlan plan, int stages) {
+    static LiftRequest request(JobPlan plan, int stages) {
         List<LiftRequest.Point> points = new ArrayList<>();
         for (Shore shore : plan.shores()) {
             for (Post post : shore.posts()) {
