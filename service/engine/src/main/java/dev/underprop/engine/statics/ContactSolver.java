@@ -28,7 +28,7 @@ import java.util.Set;
 public final class ContactSolver {
 
     /** Numbers that the answers of all kept states may hold: 16 MB a solver. What is dropped is factorised again. */
-    private static final int MEMORY = 2_000_000;
+    private static final long MEMORY = 2_000_000;
 
     /** States kept however large they are. */
     private static final int FEWEST = 8;
@@ -58,7 +58,7 @@ public final class ContactSolver {
 
         @Override
         protected boolean removeEldestEntry(Map.Entry<Closure, ContactState> eldest) {
-            return size() > kept();
+            return size() > FEWEST && held() > MEMORY;
         }
     };
     private final Map<Rules, Recall> recalls = new HashMap<>();
@@ -414,10 +414,12 @@ public final class ContactSolver {
         return strongest > LEVERAGE * total || widest > WIDE * assembly.shortest();
     }
 
-    private int kept() {
-        int rows = (assembly.loadings().units() + 8) * rowSize();
-        int answers = rows + 2 * contacts * (assembly.loadings().all() + 8);
-        return Math.max(FEWEST, MEMORY / Math.max(1, answers));
+    private long held() {
+        long held = 0;
+        for (ContactState state : states.values()) {
+            held += state.numbers();
+        }
+        return held;
     }
 
     ContactState state(Closure closure) {
