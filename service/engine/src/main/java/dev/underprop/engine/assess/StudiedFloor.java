@@ -42,6 +42,9 @@ public final class StudiedFloor {
     private final List<Combination> combinations;
     private final List<Gravity> gravity = new ArrayList<>();
     private final Map<List<Integer>, Integer> groups = new HashMap<>();
+    private final Map<Ended, List<Gravity>> patterned = new HashMap<>();
+    private final Map<Ended, List<Gravity>> relieving = new HashMap<>();
+    private final Map<Ended, List<Gravity>> lifting = new HashMap<>();
 
     private StudiedFloor(JobPlan plan, Halt halt) {
         this.structure = new Structure(plan, halt);
@@ -87,6 +90,13 @@ public final class StudiedFloor {
      */
     public record Bound(String name, ContactSolver solver) {}
 
+    /** The contact states in which cases are chosen by influence: it is the same wherever the same contacts are closed. */
+    private record Ended(Object dead, Object full) {
+        static Ended of(Solution dead, Solution full) {
+            return new Ended(dead.state(), full.state());
+        }
+    }
+
     private LoadCase load(Combination combination, int live) {
         LoadModel model = structure.model();
         LoadCase load = new LoadCase(new int[] {model.dead()}, new double[] {1});
@@ -125,6 +135,10 @@ public final class StudiedFloor {
      * @param full the floor under dead load and live load everywhere
      */
     public List<Gravity> patterned(Solution dead, Solution full) {
+        return patterned.computeIfAbsent(Ended.of(dead, full), met -> findPatterned(dead, full));
+    }
+
+    private List<Gravity> findPatterned(Solution dead, Solution full) {
         LoadModel model = structure.model();
         Patterns patterns = new Patterns(model, plan());
         for (int c = 0; !model.cells().isEmpty() && c < places().size(); c++) {
@@ -161,6 +175,10 @@ public final class StudiedFloor {
      * @param full the floor under dead load and live load everywhere
      */
     public List<Gravity> relieving(Solution dead, Solution full) {
+        return relieving.computeIfAbsent(Ended.of(dead, full), met -> findRelieving(dead, full));
+    }
+
+    private List<Gravity> findRelieving(Solution dead, Solution full) {
         return new StabilityCases(structure.model(), combinations, 1)
                 .of(structure.frame(), names, dead, full).stream()
                         .map(c -> new Gravity(c.name() + ", " + c.pattern(), grouped(c.load()), c.combination()))
@@ -175,6 +193,10 @@ public final class StudiedFloor {
      * @param full the floor under dead load and live load everywhere
      */
     public List<Gravity> lifting(Solution dead, Solution full) {
+        return lifting.computeIfAbsent(Ended.of(dead, full), met -> findLifting(dead, full));
+    }
+
+    private List<Gravity> findLifting(Solution dead, Solution full) {
         return new StabilityCases(
                         structure.model(), Combinations.of(structure.model()).gravity())
                 .of(structure.frame(), names, dead, full).stream()

@@ -4,7 +4,6 @@ import dev.underprop.engine.assess.StudiedFloor.Gravity;
 import dev.underprop.engine.statics.Solution;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * What is looked at besides dead load and live load everywhere. After every turn: all of dead load with whatever relieves a
@@ -16,7 +15,6 @@ final class Watch {
     private final LiftFloor floor;
     private final Gauges gauges;
     private final boolean down;
-    private Optional<Known> known = Optional.empty();
 
     Watch(LiftFloor floor, Gauges gauges, boolean down) {
         this.floor = floor;
@@ -24,41 +22,23 @@ final class Watch {
         this.down = down;
     }
 
-    /** Cases by influence, and the state in which they were found: they are the same in every state with the same contacts. */
-    private record Known(Solution dead, Solution full, List<Gravity> relieving, List<Gravity> lifting) {
-        boolean holds(Shape shape) {
-            return dead.sameState(shape.dead(0)) && full.sameState(shape.full(0));
-        }
-    }
-
-    private Known known(Shape shape) {
-        if (known.isEmpty() || !known.get().holds(shape)) {
-            Solution dead = shape.dead(0);
-            Solution full = shape.full(0);
-            known = Optional.of(new Known(
-                    dead,
-                    full,
-                    floor.study().relieving(dead, full),
-                    floor.study().lifting(dead, full)));
-        }
-        return known.orElseThrow();
-    }
-
     /** What a turn has brought, once these cases are looked at too. */
     Course turned(Course course) {
         if (!course.stands()) {
             return course;
         }
-        Known cases = known(course.shape());
-        Shape lifted = floor.at(course.raised(), cases.lifting());
+        Solution dead = course.shape().dead(0);
+        Solution full = course.shape().full(0);
+        Shape lifted = floor.at(course.raised(), floor.study().lifting(dead, full));
         if (!lifted.stands()) {
             return course.moving(lifted.moves());
         }
         Course held = course.worse(gauges.pulls(lifted));
-        if (cases.relieving().isEmpty()) {
+        List<Gravity> relieving = floor.study().relieving(dead, full);
+        if (relieving.isEmpty()) {
             return held;
         }
-        Shape relieved = floor.at(course.raised(), cases.relieving());
+        Shape relieved = floor.at(course.raised(), relieving);
         return relieved.stands()
                 ? held.worse(gauges.contacts(relieved, course.raised(), down))
                 : held.moving(relieved.moves());
@@ -70,7 +50,7 @@ final class Watch {
             return course;
         }
         Shape shape = course.shape();
-        List<Gravity> patterned = new ArrayList<>(known(shape).relieving());
+        List<Gravity> patterned = new ArrayList<>(floor.study().relieving(shape.dead(0), shape.full(0)));
         patterned.addAll(floor.study().patterned(shape.dead(0), shape.full(0)));
         if (patterned.isEmpty()) {
             return course;
