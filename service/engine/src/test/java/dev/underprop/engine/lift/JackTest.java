@@ -17,6 +17,7 @@ import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.Shore;
 import dev.underprop.engine.plan.Situation;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -234,25 +235,44 @@ class JackTest {
         assertThat(down.stages().get(0).turns().get(0).jack().load().greatest()).isPositive();
     }
 
-    /** Another way to the same state: jack and post both as posts of the plan, the jack raised until the post carries nothing. */
+    /**
+     * Another way to every state in which a jack holds: jack and post both as posts of the plan, the jack raised until the post
+     * carries nothing.
+     */
     @Test
     void holdsTheFloorAsAPostThatIsRaisedUntilItsNeighbourIsFreeWould() {
-        JobPlan light = light(four);
-        LiftRequest asked = by(Lifts.request(light, EIGHTH, ACME, INCH / 8, 0, 0, 0), List.of(jack(0, 22 * INCH)));
+        JobPlan light = light(Lifts.fastened(Lifts.row(3, new Post.Rigid(), 9000 * POUND, 2 * FOOT)));
+        LiftRequest asked =
+                by(Lifts.request(light, EIGHTH, ACME, 3 * INCH / 8, INCH / 4, 5 * INCH / 16), beside(light, 22 * INCH));
         LiftPlan plan = Lifter.plan(light, asked);
-        LiftPlan.Turn turn = plan.stages().get(0).turns().get(0);
-        double clear = turn.raise() + ACME.step();
+        double[] raised = new double[3];
+        int looked = 0;
+        for (LiftPlan.Stage stage : plan.stages()) {
+            for (LiftPlan.Turn turn : stage.turns()) {
+                raised[turn.post()] += turn.raise();
+                double[] clear = raised.clone();
+                clear[turn.post()] += ACME.step();
+                Post jack = asked.jacks().get(turn.post()).stand();
+                assertThat(turn.jack().load().least())
+                        .as("turn %d", ++looked)
+                        .isCloseTo(freeing(light, clear, turn.post(), jack), within(0.01));
+            }
+        }
+        assertThat(looked).isGreaterThanOrEqualTo(6);
+    }
 
+    /** What the jack carries when it is just high enough for the post to carry nothing (N). */
+    private static double freeing(JobPlan light, double[] raised, int post, Post jack) {
         double low = 0;
         double high = INCH;
-        for (int i = 0; i < 60; i++) {
+        for (int i = 0; i < 50; i++) {
             double middle = (low + high) / 2;
-            boolean carries = forces(light, clear, middle)[0] > 0;
+            boolean carries = forces(light, raised, post, jack, middle)[0] > 0;
             low = carries ? middle : low;
             high = carries ? high : middle;
         }
         assertThat(high).isLessThan(INCH);
-        assertThat(turn.jack().load().least()).isCloseTo(forces(light, clear, high)[1], within(0.01));
+        return forces(light, raised, post, jack, high)[1];
     }
 
     /** Its beam almost without weight, so that it lies as straight on posts alone as on posts and jack when the floor is found. */
@@ -274,13 +294,17 @@ class JackTest {
                         shore.bracing())));
     }
 
-    /** What post and jack carry under dead load, both raised from snug. */
-    private static double[] forces(JobPlan light, double post, double jack) {
+    /** What post and jack carry under dead load, all raised from snug. */
+    private static double[] forces(JobPlan light, double[] raised, int post, Post jack, double lift) {
         Shore shore = light.shores().get(0);
         List<Post> posts = new ArrayList<>(shore.posts());
-        posts.add(1, stand("jack", 22 * INCH, 20000 * POUND));
-        List<Situation.PostLift> lifts =
-                List.of(new Situation.PostLift(0, 0, post), new Situation.PostLift(0, 1, jack));
+        posts.add(jack);
+        posts.sort(Comparator.comparingDouble(Post::x));
+        List<Situation.PostLift> lifts = new ArrayList<>();
+        for (int p = 0; p < posts.size(); p++) {
+            int own = shore.posts().indexOf(posts.get(p));
+            lifts.add(new Situation.PostLift(0, p, own < 0 ? lift : raised[own]));
+        }
         JobPlan plan = new JobPlan(
                 light.basis(),
                 light.floor(),
@@ -296,8 +320,13 @@ class JackTest {
                 .forces();
         double[] forces = new double[2];
         for (int c = 0; c < dead.size(); c++) {
-            if (both.get(0).contacts().get(c).place() instanceof ContactPlace.OnPost head && head.post() < 2) {
-                forces[head.post()] = dead.get(c);
+            if (both.get(0).contacts().get(c).place() instanceof ContactPlace.OnPost head) {
+                Post here = posts.get(head.post());
+                if (here.equals(jack)) {
+                    forces[1] = dead.get(c);
+                } else if (here.equals(shore.posts().get(post))) {
+                    forces[0] = dead.get(c);
+                }
             }
         }
         return forces;
