@@ -8,6 +8,7 @@ import dev.underprop.app.Demos;
 import io.restassured.response.Response;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,6 +29,7 @@ class LiftHttpTest {
     @ParameterizedTest
     @CsvSource({
         "lift-together.yaml, PLANNED, ''",
+        "lift-by-jacks.yaml, PLANNED, ''",
         "lift-alone.yaml, IMPOSSIBLE, POST",
         "lift-far-wall.yaml, IMPOSSIBLE, CONTACT",
         "lift-sinking-pad.yaml, INCOMPLETE, ''",
@@ -95,8 +97,29 @@ class LiftHttpTest {
     }
 
     @Test
-    void aJackBesideThePostIsRefused() {
-        String jack = Demos.text("lift-together.yaml").replace("turned under load", "jack beside post");
+    void jacksTellWhatTheyCarryAndScrewsTurnFree() throws IOException {
+        JsonNode plan = answered("lift-by-jacks.yaml");
+
+        assertThat(plan.at("/release/possible").asBoolean()).isTrue();
+        for (JsonNode way : new JsonNode[] {plan.get("stages"), plan.at("/release/stages")}) {
+            for (JsonNode turn : way.findValues("turns").stream()
+                    .flatMap(turns -> StreamSupport.stream(turns.spliterator(), false))
+                    .toList()) {
+                assertThat(turn.at("/jack/jack").asText())
+                        .isEqualTo("jack at " + turn.get("post").asText());
+                assertThat(turn.at("/jack/load/least").asDouble()).isGreaterThanOrEqualTo(0);
+                assertThat(turn.at("/jack/lift/greatest").asDouble()).isPositive();
+                assertThat(turn.has("torque")).isFalse();
+            }
+        }
+        assertThat(plan.get("stopRules").toString())
+                .contains("One jack at a time")
+                .doesNotContain("greatest torque");
+    }
+
+    @Test
+    void aJackThatIsNotDescribedIsRefused() {
+        String jack = Demos.text("lift-together.yaml").replace("turned under load", "jack beside the post");
         Response answer = Client.postYaml(LIFTS, jack);
 
         assertThat(answer.statusCode()).isEqualTo(422);

@@ -1,7 +1,6 @@
 package dev.underprop.engine.lift;
 
 import dev.underprop.engine.assess.StudiedFloor.Gravity;
-import dev.underprop.engine.statics.Solution;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -22,20 +21,26 @@ final class Watch {
         this.down = down;
     }
 
+    private List<Gravity> relieving(Shape shape) {
+        return floor.study().relieving(shape.dead(0), shape.full(0));
+    }
+
+    private List<Gravity> lifting(Shape shape) {
+        return floor.study().lifting(shape.dead(0), shape.full(0));
+    }
+
     /** What a turn has brought, once these cases are looked at too. */
     Course turned(Course course) {
         if (!course.stands()) {
             return course;
         }
-        Solution dead = course.shape().dead(0);
-        Solution full = course.shape().full(0);
-        Shape lifted = floor.at(course.raised(), floor.study().lifting(dead, full));
+        Shape lifted = floor.at(course.raised(), lifting(course.shape()));
         if (!lifted.stands()) {
             return course.moving(lifted.moves());
         }
-        Course held = course.worse(gauges.pulls(lifted));
-        List<Gravity> relieving = floor.study().relieving(dead, full);
-        if (relieving.isEmpty()) {
+        Course held = onJack(course.worse(gauges.pulls(lifted)));
+        List<Gravity> relieving = relieving(course.shape());
+        if (relieving.isEmpty() || !held.stands()) {
             return held;
         }
         Shape relieved = floor.at(course.raised(), relieving);
@@ -44,13 +49,42 @@ final class Watch {
                 : held.moving(relieved.moves());
     }
 
+    /** The same while a jack held the floor for it. */
+    private Course onJack(Course course) {
+        if (course.jacked().isEmpty()) {
+            return course;
+        }
+        Jacked held = course.jacked().orElseThrow();
+        Jacked lifted = floor.onJack(held, ready(held), lifting(held.shape()));
+        if (!lifted.shape().stands()) {
+            return course.moving(lifted.shape().moves());
+        }
+        Course watched = course.worse(gauges.pulls(lifted.shape()));
+        List<Gravity> relieving = relieving(held.shape());
+        if (relieving.isEmpty()) {
+            return watched;
+        }
+        Jacked relieved = floor.onJack(held, ready(held), relieving);
+        return relieved.shape().stands()
+                ? watched.worse(gauges.contacts(relieved, down))
+                : watched.moving(relieved.shape().moves());
+    }
+
+    /** Screws as they are while the jack holds: that of the freed post is below the beam by its smallest turn. */
+    private double[] ready(Jacked held) {
+        double[] raised = held.raised().clone();
+        int post = held.jack().post();
+        raised[post] -= gauges.step(post);
+        return raised;
+    }
+
     /** How things stand once a stage is done: every limit under every pattern of live load. */
     Course held(Course course) {
         if (!course.stands()) {
             return course;
         }
         Shape shape = course.shape();
-        List<Gravity> patterned = new ArrayList<>(floor.study().relieving(shape.dead(0), shape.full(0)));
+        List<Gravity> patterned = new ArrayList<>(relieving(shape));
         patterned.addAll(floor.study().patterned(shape.dead(0), shape.full(0)));
         if (patterned.isEmpty()) {
             return course;
