@@ -34,7 +34,7 @@ final class Watch {
         if (!course.stands()) {
             return course;
         }
-        Shape lifted = floor.at(course.raised(), lifting(course.shape()));
+        Shape lifted = floor.under(course.shape(), lifting(course.shape()));
         if (!lifted.stands()) {
             return course.moving(lifted.moves());
         }
@@ -43,7 +43,7 @@ final class Watch {
         if (relieving.isEmpty() || !held.stands()) {
             return held;
         }
-        Shape relieved = floor.at(course.raised(), relieving);
+        Shape relieved = floor.under(course.shape(), relieving);
         return relieved.stands()
                 ? held.worse(gauges.contacts(relieved, course.raised(), down))
                 : held.moving(relieved.moves());
@@ -89,7 +89,7 @@ final class Watch {
         if (patterned.isEmpty()) {
             return course;
         }
-        Shape held = floor.at(course.raised(), patterned);
+        Shape held = floor.under(shape, patterned);
         return held.stands()
                 ? course.worse(gauges.strengths(held, course.raised(), down))
                 : course.moving(held.moves());

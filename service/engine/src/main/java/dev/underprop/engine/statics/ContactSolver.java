@@ -261,6 +261,30 @@ public final class ContactSolver {
     }
 
     /**
+     * Solves a case in which more of some units acts than in a solved one, or less: a turn of a screw, other loads on the same
+     * screws. The search begins from the contacts of the solved case; where they stay, it costs an addition a unit.
+     *
+     * @param from a settled solution of this solver, by whose rules the case is solved
+     * @param more what acts more
+     */
+    public Solution varied(Solution from, LoadCase more) {
+        Recall recall = recall(from.rules());
+        LoadCase loadCase = from.loadCase().plus(more);
+        boolean gap = more.size() == 1 && assembly.loadings().total(more.unit(0)) == 0;
+        Question question = gap ? from.question().regapped(loadCase) : recall.question(loadCase, assembly.loadings());
+        CaseAnswer before = from.answer();
+        if (!before.state().of(props)) {
+            throw new IllegalArgumentException("a solution on other props");
+        }
+        CaseAnswer own = before.fresh() ? before.varied(loadCase, more) : before;
+        own = own.fresh() ? own : ask(before.state(), loadCase);
+        CaseAnswer answer = in(before.closure(), own, question);
+        BitSet wrong = wrong(answer, question);
+        Solution solution = wrong.isEmpty() ? accept(question, answer, 0) : search(question, answer, wrong);
+        return solution.outcome() == Solution.Outcome.SETTLED ? solution : solve(loadCase, from.rules());
+    }
+
+    /**
      * Solves the case of a solution again by other rules, such as with fastenings released; the search begins from its contacts.
      */
     public Solution again(Solution from, Rules rules) {
