@@ -1,14 +1,13 @@
 package dev.underprop.engine.statics;
 
 import dev.underprop.engine.Halt;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * Finds, for any combination of unit loads, which contacts press and with what force.
@@ -355,9 +354,11 @@ public final class ContactSolver {
     private Solution search(Question question, CaseAnswer from, BitSet firstWrong) {
         CaseAnswer answer = from;
         BitSet wrong = firstWrong;
-        Set<BitSet> seen = new HashSet<>();
+        // Few, so that looking through them costs less than places by hash.
+        List<BitSet> seen = new ArrayList<>();
         int changes = 0;
-        while (changes < FAST_CHANGES && seen.add(answer.closure().closed())) {
+        while (changes < FAST_CHANGES && !seen.contains(answer.closure().closed())) {
+            seen.add(answer.closure().closed());
             BitSet next = (BitSet) answer.closure().closed().clone();
             next.xor(wrong);
             answer = in(answer.closure().with(next), from, question);
