@@ -76,7 +76,7 @@ public class LiftBenchmark {
                 Double.NaN,
                 INCH / 8,
                 Double.NaN,
-                2 * INCH,
+                Math.max(2, stages / 8.0) * INCH,
                 86_400,
                 new LiftLimits.Slope(0.05, "invented"),
                 LiftLimits.Ratios.WHOLE,
