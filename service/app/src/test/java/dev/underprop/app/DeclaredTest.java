@@ -84,7 +84,8 @@ class DeclaredTest {
                 ", seat: { by: \"pocket of the ledger, listed\", load: 900 lb }|seat-strength",
                 "- { question: decay or notches, answer: \"no\" }|joist-notch",
                 "- { question: long duration, answer: \"no\" }|beam-deflection-long-term",
-                ", condition: undisturbed|pad-soil-bearing"
+                ", condition: undisturbed|pad-soil-bearing",
+                ", condition: undisturbed|pad-eccentricity"
             })
     void eachDeclarationTakenOutIsMissed(String declaration, String check) {
         assertThat(PLAN).contains(declaration);
@@ -94,5 +95,19 @@ class DeclaredTest {
         assertThat(missing).contains(check);
         assertThat(notBuilt()).doesNotContain(check);
         assertThat(answer.getVerdict()).isNotEqualTo(PlanVerdict.ADEQUATE);
+    }
+
+    /** Whoever gave a pressure gave it for some ground: that this is it, as it is found, is a declaration too. */
+    @Test
+    void aGivenPressureWantsTheConditionOfItsGround() {
+        String given = PLAN.replace(
+                "table: ibc-1806.2, class: silty sand, foundingDepth: 12 in,",
+                "allowable: 2000 psf, source: letter on file,");
+        assertThat(given).isNotEqualTo(PLAN);
+        PlanCheck silent = check(given.replace(", condition: undisturbed", ""));
+
+        assertThat(check(given).getVerdict()).isEqualTo(PlanVerdict.ADEQUATE);
+        assertThat(silent.getVerdict()).isEqualTo(PlanVerdict.INCOMPLETE);
+        assertThat(notChecked(silent)).containsExactly("pad-eccentricity", "pad-settlement", "pad-soil-bearing");
     }
 }

@@ -58,8 +58,8 @@ final class Taken {
                             + " ends (BS 5975 practice for props; from memory).");
         }
         if (plan.ground().top() instanceof Ground.Given given) {
-            list.add("The allowable bearing pressure holds for the ground, its condition and the founding depth as they"
-                    + " are on site (" + given.source() + ").");
+            list.add("The allowable bearing pressure holds for the ground and the founding depth as they are on site ("
+                    + given.source() + ").");
         }
         return list;
     }
