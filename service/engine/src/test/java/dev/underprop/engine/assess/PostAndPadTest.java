@@ -91,7 +91,10 @@ class PostAndPadTest {
 
     private static Finding on(Ground ground, Post.Footing pad) {
         return PadPressure.judge(
-                post(2, new Post.NoType(), pad), ground, new PadLoad(10_000, Double.NaN, 0.025), Working.OFF);
+                post(2, new Post.NoType(), pad),
+                ground,
+                new PadLoad(10_000, Double.NaN, 0.025, new PadLoad.Foot(0, true)),
+                Working.OFF);
     }
 
     private static Ground presumptive(Ground.Condition condition, double depth) {
