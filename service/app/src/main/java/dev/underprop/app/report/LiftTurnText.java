@@ -1,6 +1,7 @@
 package dev.underprop.app.report;
 
 import dev.underprop.api.model.LiftExpected;
+import dev.underprop.api.model.LiftJackUse;
 import dev.underprop.api.model.LiftLimitKind;
 import dev.underprop.api.model.LiftLimitUse;
 import dev.underprop.api.model.LiftPass;
@@ -14,6 +15,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** A stage in words: its turns one by one, what is most used, the hold, and lines for readings and initials. */
 final class LiftTurnText {
@@ -66,10 +68,17 @@ final class LiftTurnText {
         LiftSpan torque = turn.getTorque();
         String words = Lines.visible(turn.getPost()) + ", " + turn.getWords() + ".";
         String wrench = pull != null ? "; wrench " + span(pull) : torque == null ? "" : "; torque " + span(torque);
-        String told = "raised " + CheckText.shown(turn.getRaised()) + " in all; load " + span(turn.getLoadBefore())
-                + ", then " + span(turn.getLoadAfter()) + wrench;
+        String told = jack(turn.getJack()) + "raised " + CheckText.shown(turn.getRaised()) + " in all; load "
+                + span(turn.getLoadBefore()) + ", then " + span(turn.getLoadAfter()) + wrench;
         String first = String.format(Locale.ROOT, "    %3d. %s", number, padded(words, 24));
         return Lines.wrapped(first + "  [ ] ____  ", 9, told);
+    }
+
+    private static String jack(@Nullable LiftJackUse use) {
+        return use == null
+                ? ""
+                : Lines.visible(use.getJack()) + " lifts " + span(use.getLift()) + " and carries " + span(use.getLoad())
+                        + ", then the screw, by hand, then the jack off; ";
     }
 
     private static String mostUsed(List<LiftLimitUse> governing) {

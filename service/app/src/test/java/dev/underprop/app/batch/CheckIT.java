@@ -43,7 +43,7 @@ class CheckIT {
         assertThat(run.status()).isEqualTo(2);
         assertThat(run.err()).isEmpty();
         assertThat(run.out())
-                .contains("19 plans: 2 unstable, 12 inadequate, 2 incomplete, 1 adequate, 2 not judged.")
+                .contains("20 plans: 2 unstable, 13 inadequate, 2 incomplete, 1 adequate, 2 not judged.")
                 .contains("demo/invalid-names.yaml:6:34  /floor/joists/species  (species-unknown)")
                 .doesNotContain("\u001b");
         assertThat(run.out().split("A calculation aid", -1))

@@ -74,7 +74,7 @@ class ReportsIT {
     void peopleReadTheSumAndStatusIsTwo() {
         assertThat(one.status()).isEqualTo(2);
         assertThat(one.err()).isEmpty();
-        assertThat(one.out()).contains("20 plans: 2 unstable, 12 inadequate, 3 incomplete, 1 adequate, 2 not judged.");
+        assertThat(one.out()).contains("21 plans: 2 unstable, 13 inadequate, 3 incomplete, 1 adequate, 2 not judged.");
     }
 
     @Test
@@ -228,7 +228,7 @@ class ReportsIT {
         assertThat(lines).hasSize(21);
         JsonNode last = JSON.readTree(lines.get(20));
         assertThat(last.get("complete").asBoolean()).isTrue();
-        assertThat(last.at("/summary/plans").asInt()).isEqualTo(20);
+        assertThat(last.at("/summary/plans").asInt()).isEqualTo(21);
         assertThat(last.at("/summary/notJudged").asInt()).isEqualTo(2);
     }
 

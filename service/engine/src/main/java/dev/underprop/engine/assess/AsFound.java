@@ -3,7 +3,6 @@ package dev.underprop.engine.assess;
 import dev.underprop.engine.assess.Setting.Ties;
 import dev.underprop.engine.load.LoadModel;
 import dev.underprop.engine.plan.Bearing;
-import dev.underprop.engine.plan.Shore;
 import dev.underprop.engine.statics.Contact;
 import dev.underprop.engine.statics.ContactSolver;
 import dev.underprop.engine.statics.LoadCase;
@@ -23,11 +22,13 @@ final class AsFound {
     private final PlanFrame frame;
     private final Solution solution;
     private final BitSet set;
+    private final int[] posts;
 
-    private AsFound(PlanFrame frame, Solution solution, BitSet set) {
+    private AsFound(PlanFrame frame, Solution solution, BitSet set, int[] posts) {
         this.frame = frame;
         this.solution = solution;
         this.set = set;
+        this.posts = posts;
     }
 
     static AsFound of(PlanFrame frame, LoadModel model, ContactSolver solver) {
@@ -36,6 +37,12 @@ final class AsFound {
 
     /** The same where bearings have come down, as changed gaps among the units of the case. */
     static AsFound of(PlanFrame frame, ContactSolver solver, LoadCase dead) {
+        return of(frame, solver, dead, new BitSet());
+    }
+
+    /** The same with contacts under shores that are not there yet, such as jacks. */
+    static AsFound of(PlanFrame frame, ContactSolver solver, LoadCase dead, BitSet away) {
+        int[] posts = posts(frame, away);
         BitSet set = new BitSet();
         BitSet absent = new BitSet();
         BitSet fastened = frame.fastened(Ties.HOLD);
@@ -47,17 +54,24 @@ final class AsFound {
                 set.set(c);
             } else if (place instanceof ContactPlace.OnPost head) {
                 // A beam that lies snug on its posts; on a single one it is held by hand until the joists rest on it.
-                boolean alone = shore(frame, head.shore()).posts().size() < 2;
-                absent.set(c, alone);
-                fastened.set(c, !alone);
+                boolean held = !away.get(c) && posts[head.shore()] > 1;
+                absent.set(c, !held);
+                fastened.set(c, held);
             }
         }
         absent.or(set);
-        return new AsFound(frame, solver.solve(dead, new Rules(absent, fastened)), set);
+        return new AsFound(frame, solver.solve(dead, new Rules(absent, fastened)), set, posts);
     }
 
-    private static Shore shore(PlanFrame frame, int shore) {
-        return frame.plan().shores().get(shore);
+    /** Number of posts by shore. */
+    private static int[] posts(PlanFrame frame, BitSet away) {
+        int[] posts = new int[frame.plan().shores().size()];
+        for (int c = 0; c < frame.contacts(); c++) {
+            if (frame.places().get(c) instanceof ContactPlace.OnPost head && !away.get(c)) {
+                posts[head.shore()]++;
+            }
+        }
+        return posts;
     }
 
     private static boolean clear(PlanFrame frame, ContactPlace.OnBearing seat) {
@@ -91,8 +105,7 @@ final class AsFound {
 
     private double shift(int c) {
         Contact contact = frame.frame().contacts().get(c);
-        boolean alone = frame.places().get(c) instanceof ContactPlace.OnShore seat
-                && shore(frame, seat.shore()).posts().size() < 2;
+        boolean alone = frame.places().get(c) instanceof ContactPlace.OnShore seat && posts[seat.shore()] < 2;
         return alone ? solution.movement(c) : contact.gap() - solution.opening(c);
     }
 }

@@ -26,6 +26,7 @@ import dev.underprop.engine.statics.UnitLoad;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -37,15 +38,22 @@ import java.util.function.Predicate;
 /** The floor of a plan as an assessment sees it, for rooms that follow it through changes of their own, such as a lift. */
 public final class StudiedFloor {
 
+    private final JobPlan plan;
     private final Structure structure;
     private final Names names;
+    private final BitSet jacks = new BitSet();
     private final List<Combination> combinations;
     private final List<Gravity> gravity = new ArrayList<>();
     private final Map<List<Integer>, Integer> groups = new HashMap<>();
 
-    private StudiedFloor(JobPlan plan, Halt halt) {
-        this.structure = new Structure(plan, halt);
-        this.names = new Names(plan);
+    private StudiedFloor(JobPlan plan, List<Jack> beside, Halt halt) {
+        JobPlan whole = with(plan, beside);
+        this.plan = plan;
+        this.structure = new Structure(whole, halt);
+        this.names = new Names(whole);
+        for (int c = 0; c < places().size(); c++) {
+            jacks.set(c, places().get(c) instanceof ContactPlace.OnPost head && isOne(beside, post(head)));
+        }
         this.combinations = Combinations.of(structure.model()).gravity().stream()
                 .filter(c -> c.factor(LoadKind.DEAD) == 1)
                 .toList();
@@ -62,12 +70,46 @@ public final class StudiedFloor {
     }
 
     public static StudiedFloor of(JobPlan plan) {
-        return of(plan, Halt.NEVER);
+        return of(plan, List.of(), Halt.NEVER);
     }
 
-    /** @param halt asked while it is solved */
-    public static StudiedFloor of(JobPlan plan, Halt halt) {
-        return new StudiedFloor(plan, halt);
+    /**
+     * @param jacks that can be put under shores; no rules have them unless they are asked for by {@link #withJack}
+     * @param halt asked while it is solved
+     */
+    public static StudiedFloor of(JobPlan plan, List<Jack> jacks, Halt halt) {
+        return new StudiedFloor(plan, jacks, halt);
+    }
+
+    /**
+     * A jack under a shore, for as long as it is needed.
+     *
+     * @param shore under which it stands, by the plan's order
+     * @param stand place, height, strength and pad, as those of a post
+     */
+    public record Jack(int shore, Post stand) {}
+
+    private static JobPlan with(JobPlan plan, List<Jack> jacks) {
+        if (jacks.isEmpty()) {
+            return plan;
+        }
+        List<Shore> shores = new ArrayList<>();
+        for (int s = 0; s < plan.shores().size(); s++) {
+            Shore shore = plan.shores().get(s);
+            List<Post> posts = new ArrayList<>(shore.posts());
+            for (Jack jack : jacks) {
+                if (jack.shore() == s) {
+                    posts.add(jack.stand());
+                }
+            }
+            posts.sort(Comparator.comparingDouble(Post::x));
+            shores.add(shore.with(posts));
+        }
+        return new JobPlan(plan.basis(), plan.floor(), shores, plan.ground(), plan.situations(), plan.circumstances());
+    }
+
+    private static boolean isOne(List<Jack> jacks, Post post) {
+        return jacks.stream().anyMatch(jack -> jack.stand().equals(post));
     }
 
     /**
@@ -99,8 +141,9 @@ public final class StudiedFloor {
         return unit == LoadModel.ABSENT || factor == 0 ? load : load.with(unit, factor);
     }
 
+    /** As it was given, without jacks. */
     public JobPlan plan() {
-        return structure.plan();
+        return plan;
     }
 
     public Frame frame() {
@@ -247,7 +290,7 @@ public final class StudiedFloor {
             int unit = bound.solver().addOffsets(settled);
             dead = new LoadCase(new int[] {unit, structure.model().dead()}, new double[] {1, 1});
         }
-        AsFound found = AsFound.of(structure.frame(), bound.solver(), dead);
+        AsFound found = AsFound.of(structure.frame(), bound.solver(), dead, jacks);
         return new Found(found.solution(), found.stands() ? found.shifts() : List.of());
     }
 
@@ -261,7 +304,29 @@ public final class StudiedFloor {
 
     /** Which contacts are there in a situation, and which hold down. */
     public Rules rules(Situation situation) {
-        return structure.frame().rules(situation, Ties.HOLD);
+        Rules rules = structure.frame().rules(situation, Ties.HOLD);
+        BitSet absent = rules.absent();
+        absent.or(jacks);
+        return new Rules(absent, rules.fastened());
+    }
+
+    /** The same with a jack set too. */
+    public Rules withJack(Rules rules, int jack) {
+        BitSet absent = rules.absent();
+        absent.clear(jack);
+        return new Rules(absent, rules.fastened());
+    }
+
+    /** The same with a post that must not carry. */
+    public Rules withoutPost(Rules rules, int post) {
+        BitSet absent = rules.absent();
+        absent.set(post);
+        return new Rules(absent, rules.fastened());
+    }
+
+    /** Whether a contact is the head of a jack. */
+    public boolean isJack(int contact) {
+        return jacks.get(contact);
     }
 
     /** The same with every shore away, its beam and its posts. */
@@ -309,7 +374,7 @@ public final class StudiedFloor {
     }
 
     public Post post(ContactPlace.OnPost head) {
-        return plan().shores().get(head.shore()).posts().get(head.post());
+        return structure.plan().shores().get(head.shore()).posts().get(head.post());
     }
 
     /** A contact in the plan's names. */
@@ -324,7 +389,7 @@ public final class StudiedFloor {
 
     /** In words, what moves in a solution that is no settled one. */
     public String moves(Solution solution) {
-        return new Mechanism(plan(), structure.frame(), names).describe(solution);
+        return new Mechanism(structure.plan(), structure.frame(), names).describe(solution);
     }
 
     /** Contact states factorised so far. */

@@ -1,24 +1,48 @@
 package dev.underprop.engine.lift;
 
+import java.util.Optional;
+
 /**
  * How things stand between two turns.
  *
  * @param raised of the screw of every post beyond touching (m); negative where its head stands clear
  * @param shape the floor
- * @param values of every limit
+ * @param values of every limit; where a jack was used for the last turn, the worse of then and now
  * @param moves what moves in a case besides those of the shape, in words; empty where nothing does, or none was looked at
+ * @param jacked the floor as a jack held it for the last turn, where one did
  */
-record Course(double[] raised, Shape shape, double[] values, String moves) {
+record Course(double[] raised, Shape shape, double[] values, String moves, Optional<Jacked> jacked) {
 
     Course turned(LiftFloor floor, Gauges gauges, int post, double by) {
         double[] after = raised.clone();
         after[post] += by;
-        return of(floor, gauges, after, by < 0);
+        Course turned = of(floor, gauges, after, by < 0);
+        Optional<LiftFloor.Jack> jack = floor.jack(post);
+        return jack.isPresent() && turned.stands() ? turned.onJack(floor, gauges, this, jack.orElseThrow()) : turned;
+    }
+
+    /**
+     * The turn is made while a jack holds the beam clear of the post: by its smallest turn above the higher of where its screw
+     * was and where it comes to, as nobody on site can tell less.
+     */
+    private Course onJack(LiftFloor floor, Gauges gauges, Course before, LiftFloor.Jack jack) {
+        int post = jack.post();
+        double[] freed = raised.clone();
+        freed[post] = Math.max(before.raised[post], raised[post]) + gauges.step(post);
+        double[] touching = floor.touching(jack, before.shape);
+        Jacked held = floor.onJack(jack, freed, touching, floor.study().gravity());
+        if (!held.shape().stands()) {
+            return moving(held.shape().moves());
+        }
+        boolean down = raised[post] < before.raised[post];
+        Course worse = worse(gauges.read(held, down));
+        return new Course(raised, shape, worse.values, moves, Optional.of(held));
     }
 
     static Course of(LiftFloor floor, Gauges gauges, double[] raised, boolean down) {
         Shape shape = floor.at(raised);
-        return new Course(raised, shape, shape.stands() ? gauges.read(shape, raised, down) : new double[0], "");
+        double[] values = shape.stands() ? gauges.read(shape, raised, down) : new double[0];
+        return new Course(raised, shape, values, "", Optional.empty());
     }
 
     /** Whether nothing moves in any case that was looked at. */
@@ -37,10 +61,10 @@ record Course(double[] raised, Shape shape, double[] values, String moves) {
         for (int i = 0; i < worst.length; i++) {
             worst[i] = Math.max(worst[i], more[i]);
         }
-        return new Course(raised, shape, worst, moves);
+        return new Course(raised, shape, worst, moves, jacked);
     }
 
     Course moving(String words) {
-        return new Course(raised, shape, values, words);
+        return new Course(raised, shape, values, words, jacked);
     }
 }

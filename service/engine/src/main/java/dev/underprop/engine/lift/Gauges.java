@@ -66,6 +66,12 @@ final class Gauges {
                     name + ", downwards",
                     request.screws().get(p).down()));
         }
+        for (LiftFloor.Jack jack : floor.jacks()) {
+            String name = study.name(jack.contact());
+            limits.add(new Limit(Limit.Kind.POST, name, ratios.post()));
+            limits.add(new Limit(Limit.Kind.PAD, name, ratios.pad()));
+            limits.add(new Limit(Limit.Kind.TRAVEL, name + ", stroke of the jack", jack.stroke()));
+        }
         this.members = new Members(study, during);
         members.limits(ratios, limits);
         addContacts(study);
@@ -182,9 +188,44 @@ final class Gauges {
         }
     }
 
-    /** Values of posts: strength, pad, slack, travel either way. */
+    /** Values of posts: strength, pad, slack, travel either way; of jacks: strength, pad, stroke. */
     private int ofPosts() {
+        return ofJacks() + 3 * floor.jacks().size();
+    }
+
+    private int ofJacks() {
         return 5 * floor.heads().size();
+    }
+
+    /** Raise by the smallest turn of a post's screw (m). */
+    double step(int post) {
+        return request.screws().get(post).step();
+    }
+
+    /**
+     * Every value while a jack holds the floor.
+     *
+     * @param down whether the posts are being let down
+     */
+    double[] read(Jacked jacked, boolean down) {
+        double[] values = contacts(jacked, down);
+        members.read(jacked.shape(), values, ofPosts());
+        slopes.read(jacked.shape(), values, values.length - slopes.count());
+        return values;
+    }
+
+    /** The same for jack, posts, pads, contacts and fastenings alone. The freed post carries nothing, and is meant to be clear. */
+    double[] contacts(Jacked jacked, boolean down) {
+        double[] values = contacts(jacked.shape(), jacked.raised(), down);
+        LiftFloor.Jack jack = jacked.jack();
+        values[2 * floor.heads().size() + jack.post()] = 0;
+        int n = ofJacks() + 3 * jack.index();
+        double load = jacked.shape().greatest(jack.contact());
+        double lift = jacked.furthest();
+        values[n] = ratio(floor.study().post(jack.place(), lift, load));
+        values[n + 1] = ratio(floor.study().pad(jack.place(), load));
+        values[n + 2] = lift;
+        return values;
     }
 
     /** A post that is not fastened is watched from where it carries or was raised. */

@@ -8,7 +8,9 @@ import dev.underprop.engine.statics.Rules;
 import dev.underprop.engine.statics.Solution;
 import dev.underprop.engine.statics.UnitLoad;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The floor on its screws, under every bound: how far posts give, and how much of the sag has crept. What has crept carries no
@@ -22,10 +24,20 @@ final class LiftFloor {
     /** Contacts answered for before a search for turns is given up: seconds, not minutes. */
     private static final long MOST = 50_000_000L;
 
+    /** No jack lifts a floor further in one go (m). */
+    private static final double MOST_LIFT = 1;
+
+    /** Tries for the raise of a jack; two or three are the rule. */
+    private static final int MOST_TRIES = 100;
+
+    /** Clear space or overlap over a freed post that counts as none (m). */
+    private static final double FREE = 1e-9;
+
     private final StudiedFloor floor;
     private final Rules rules;
     private final List<Head> heads = new ArrayList<>();
     private final List<Bound> bounds = new ArrayList<>();
+    private final List<Jack> jacks = new ArrayList<>();
     private int solved;
 
     /**
@@ -38,6 +50,18 @@ final class LiftFloor {
      * @param unit unit of raising it
      */
     record Head(int contact, ContactPlace.OnPost place, double x, double y, int unit) {}
+
+    /**
+     * A jack beside a post.
+     *
+     * @param index among the jacks
+     * @param post which it lifts free
+     * @param contact its contact
+     * @param place among the posts
+     * @param unit unit of a metre of clear space over it
+     * @param stroke how far it can lift (m)
+     */
+    record Jack(int index, int post, int contact, ContactPlace.OnPost place, int unit, double stroke) {}
 
     /**
      * One way in which things may be.
@@ -56,15 +80,22 @@ final class LiftFloor {
     }
 
     LiftFloor(StudiedFloor floor, Situation during, Sag sag, LiftRequest.Crept crept) {
+        this(floor, during, sag, crept, List.of());
+    }
+
+    LiftFloor(StudiedFloor floor, Situation during, Sag sag, LiftRequest.Crept crept, List<LiftRequest.Jack> beside) {
         this.floor = floor;
         this.rules = floor.rules(during);
         StudiedFloor.Bound first = floor.bounds().get(0);
         for (int c = 0; c < floor.places().size(); c++) {
-            if (floor.places().get(c) instanceof ContactPlace.OnPost head) {
+            if (floor.places().get(c) instanceof ContactPlace.OnPost head && !floor.isJack(c)) {
                 int unit = first.solver().addOffsets(List.of(new UnitLoad.Offset(c, 1)));
                 double y = floor.plan().shores().get(head.shore()).y();
                 heads.add(new Head(c, head, floor.post(head).x(), y, unit));
             }
+        }
+        for (LiftRequest.Jack jack : beside) {
+            jacks.add(jack(jack, first));
         }
         for (StudiedFloor.Bound stiffness : floor.bounds()) {
             for (double share : sag.shares(crept)) {
@@ -77,7 +108,20 @@ final class LiftFloor {
         this.floor = before.floor;
         this.rules = rules;
         this.heads.addAll(before.heads);
+        this.jacks.addAll(before.jacks);
         this.bounds.addAll(bounds);
+    }
+
+    private Jack jack(LiftRequest.Jack jack, StudiedFloor.Bound first) {
+        for (int c = 0; c < floor.places().size(); c++) {
+            if (floor.isJack(c)
+                    && floor.places().get(c) instanceof ContactPlace.OnPost place
+                    && floor.post(place).equals(jack.stand())) {
+                int unit = first.solver().addOffsets(List.of(new UnitLoad.Offset(c, 1)));
+                return new Jack(jacks.size(), jack.post(), c, place, unit, jack.stroke());
+            }
+        }
+        throw new IllegalArgumentException("a jack that the floor does not have");
     }
 
     /** The floor as found in a bound: the shores lie snug under it, nothing is raised. */
@@ -155,6 +199,16 @@ final class LiftFloor {
         return bounds;
     }
 
+    /** Jacks beside posts; none where screws are turned under load. */
+    List<Jack> jacks() {
+        return jacks;
+    }
+
+    /** The jack beside a post. */
+    Optional<Jack> jack(int post) {
+        return jacks.stream().filter(jack -> jack.post() == post).findFirst();
+    }
+
     /** Whether so much was solved that a search for turns is given up. */
     boolean spent() {
         return (long) solved * floor.places().size() > MOST;
@@ -193,25 +247,205 @@ final class LiftFloor {
         return floor.moves(solution) + " (" + one.name() + ")";
     }
 
-    /** Gaps come before loads, so that statics begins each case where the same loads ended last. */
     private Solution solve(Bound bound, double[] raised, LoadCase load) {
+        return solve(bound, gaps(bound, raised), load, rules);
+    }
+
+    private LoadCase gaps(Bound bound, double[] raised) {
         int first = bound.base() == NONE ? 0 : 1;
-        int[] units = new int[first + raised.length + load.size()];
+        int[] units = new int[first + raised.length];
         double[] factors = new double[units.length];
         if (first == 1) {
             units[0] = bound.base();
             factors[0] = 1;
         }
-        int n = first;
         for (int p = 0; p < raised.length; p++) {
-            units[n] = heads.get(p).unit();
-            factors[n++] = bound.doubt().lower(p) - raised[p];
+            units[first + p] = heads.get(p).unit();
+            factors[first + p] = bound.doubt().lower(p) - raised[p];
+        }
+        return new LoadCase(units, factors);
+    }
+
+    /** Gaps come before loads, so that statics begins each case where the same loads ended last. */
+    private Solution solve(Bound bound, LoadCase gaps, LoadCase load, Rules by) {
+        int[] units = new int[gaps.size() + load.size()];
+        double[] factors = new double[units.length];
+        for (int i = 0; i < gaps.size(); i++) {
+            units[i] = gaps.unit(i);
+            factors[i] = gaps.factor(i);
         }
         for (int i = 0; i < load.size(); i++) {
-            units[n] = load.unit(i);
-            factors[n++] = load.factor(i);
+            units[gaps.size() + i] = load.unit(i);
+            factors[gaps.size() + i] = load.factor(i);
         }
         solved++;
-        return bound.stiffness().solver().solve(new LoadCase(units, factors), rules);
+        return bound.stiffness().solver().solve(new LoadCase(units, factors), by);
+    }
+
+    /**
+     * The floor while a jack holds it clear of a post: the jack is raised, in every bound and case, until what lies over the
+     * post is where the head then just touches without load. Where the post is free without it, the jack stays where it touches.
+     *
+     * @param jack which
+     * @param raised of screws, by post (m); that of the post to be freed is where the beam must be for it
+     * @param touching how far the jack's head is up where it touches, by bound (m)
+     * @param cases to be looked at
+     */
+    Jacked onJack(Jack jack, double[] raised, double[] touching, List<StudiedFloor.Gravity> cases) {
+        Rules by = floor.withoutPost(
+                floor.withJack(rules, jack.contact()), heads.get(jack.post()).contact());
+        int[] combinations =
+                cases.stream().mapToInt(StudiedFloor.Gravity::combination).toArray();
+        Solution[][] solutions = new Solution[bounds.size()][combinations.length];
+        double[][] lifts = new double[bounds.size()][combinations.length];
+        for (int b = 0; b < bounds.size(); b++) {
+            for (int i = 0; i < combinations.length; i++) {
+                Freeing freeing =
+                        new Freeing(jack, bounds.get(b), raised, cases.get(i).load(), by);
+                lifts[b][i] = freeing.raise(touching[b]) - touching[b];
+                solutions[b][i] = freeing.solution;
+                String moves = freeing.fails();
+                if (!moves.isEmpty()) {
+                    String words = moves + " (" + cases.get(i).name() + ")";
+                    return new Jacked(jack, raised, touching, new Shape(solutions, combinations, words), lifts);
+                }
+            }
+        }
+        return new Jacked(jack, raised, touching, new Shape(solutions, combinations, ""), lifts);
+    }
+
+    /**
+     * The same while other loads come and go: the jack stays where it was raised to under dead load, or, if that is further,
+     * under live load everywhere, and the post stands ready, clear of where the beam was by as much as nobody can tell.
+     *
+     * @param held under dead load and live load everywhere
+     * @param raised of screws, by post (m)
+     * @param cases to be looked at
+     */
+    Jacked onJack(Jacked held, double[] raised, List<StudiedFloor.Gravity> cases) {
+        Jack jack = held.jack();
+        Rules by = floor.withJack(rules, jack.contact());
+        int[] combinations = new int[2 * cases.size()];
+        Solution[][] solutions = new Solution[bounds.size()][combinations.length];
+        double[][] lifts = new double[bounds.size()][combinations.length];
+        for (int b = 0; b < bounds.size(); b++) {
+            double[] ways = {
+                held.lifts()[b][0], Arrays.stream(held.lifts()[b]).max().orElse(0)
+            };
+            for (int i = 0; i < combinations.length; i++) {
+                StudiedFloor.Gravity one = cases.get(i / 2);
+                combinations[i] = one.combination();
+                lifts[b][i] = ways[i % 2];
+                LoadCase gaps = gaps(bounds.get(b), raised).with(jack.unit(), -held.touching()[b] - lifts[b][i]);
+                solutions[b][i] = solve(bounds.get(b), gaps, one.load(), by);
+                if (solutions[b][i].outcome() != Solution.Outcome.SETTLED) {
+                    String words = "held by " + floor.name(jack.contact()) + ", " + moves(solutions[b][i], one);
+                    return new Jacked(jack, raised, held.touching(), new Shape(solutions, combinations, words), lifts);
+                }
+            }
+        }
+        return new Jacked(jack, raised, held.touching(), new Shape(solutions, combinations, ""), lifts);
+    }
+
+    /** How far the head of a jack is up where it touches the beam in a shape under dead load, by bound (m). */
+    double[] touching(Jack jack, Shape shape) {
+        double[] touching = new double[bounds.size()];
+        for (int b = 0; b < touching.length; b++) {
+            touching[b] = shape.dead(b).opening(jack.contact());
+        }
+        return touching;
+    }
+
+    /** Searches for the raise of a jack that leaves a post just free: the beam over the post rises with it, straight piece by piece. */
+    private final class Freeing {
+
+        private final Jack jack;
+        private final Bound bound;
+        private final double[] raised;
+        private final LoadCase load;
+        private final Rules by;
+        private Solution solution;
+        private boolean free = true;
+
+        Freeing(Jack jack, Bound bound, double[] raised, LoadCase load, Rules by) {
+            this.jack = jack;
+            this.bound = bound;
+            this.raised = raised;
+            this.load = load;
+            this.by = by;
+            this.solution = bound.found();
+        }
+
+        /** What stands in the way; empty where nothing does. */
+        String fails() {
+            if (solution.outcome() != Solution.Outcome.SETTLED) {
+                return moves();
+            }
+            return free ? "" : "raising " + floor.name(jack.contact()) + " does not free the post beside it";
+        }
+
+        private String moves() {
+            return "held by " + floor.name(jack.contact()) + ", " + floor.moves(solution);
+        }
+
+        /** Clear space over the post's head (m) with the jack's head so far up; negative where it would still carry. */
+        private double clear(double up) {
+            LoadCase gaps = gaps(bound, raised).with(jack.unit(), -up);
+            solution = solve(bound, gaps, load, by);
+            return solution.outcome() == Solution.Outcome.SETTLED
+                    ? solution.opening(heads.get(jack.post()).contact())
+                    : Double.NaN;
+        }
+
+        double raise(double touching) {
+            double low = touching;
+            double under = clear(low);
+            if (!(under < 0)) {
+                return low;
+            }
+            double step = -1.25 * under;
+            double high = low + step;
+            double over = clear(high);
+            while (over < 0 && high - touching < MOST_LIFT) {
+                low = high;
+                under = over;
+                step *= 2;
+                high = low + step;
+                over = clear(high);
+            }
+            if (Double.isNaN(over) || over < 0) {
+                free = false;
+                return Double.POSITIVE_INFINITY;
+            }
+            return between(low, under, high, over);
+        }
+
+        /** Regula falsi in the way of Illinois (M. Dowell, P. Jarratt, BIT 11, 1971; from memory). */
+        private double between(double from, double fromClear, double to, double toClear) {
+            double low = from;
+            double under = fromClear;
+            double high = to;
+            double over = toClear;
+            int last = 0;
+            double at = high;
+            double clear = over;
+            for (int i = 0; i < MOST_TRIES && Math.abs(clear) > FREE; i++) {
+                at = (low * over - high * under) / (over - under);
+                clear = clear(at);
+                if (clear < 0) {
+                    low = at;
+                    under = clear;
+                    over = last < 0 ? over / 2 : over;
+                    last = -1;
+                } else {
+                    high = at;
+                    over = clear;
+                    under = last > 0 ? under / 2 : under;
+                    last = 1;
+                }
+            }
+            free = Math.abs(clear) <= FREE;
+            return at;
+        }
     }
 }

@@ -151,7 +151,8 @@ public record LiftPlan(
      * @param torque at the end of it (N·m)
      * @param pull on the wrench (N)
      * @param travel left after it (m), NaN where not stated
-     * @param governing the limit of each kind of which most is used after it
+     * @param governing the limit of each kind of which most is used after it, and while a jack held the floor for it
+     * @param jack that holds the beam clear of the post while the screw is turned
      */
     public record Turn(
             int post,
@@ -165,10 +166,23 @@ public record LiftPlan(
             Span torque,
             Span pull,
             double travel,
-            List<Running> governing) {
+            List<Running> governing,
+            JackUse jack) {
         public Turn {
             governing = List.copyOf(governing);
         }
+    }
+
+    /**
+     * What a jack does for one turn.
+     *
+     * @param name in the plan's names; empty where the screw is turned under load
+     * @param load it carries while the post is free, under dead load (N)
+     * @param lift how far it lifts from where it touches (m)
+     */
+    public record JackUse(String name, Span load, Span lift) {
+        /** The screw is turned under load. */
+        public static final JackUse NONE = new JackUse("", Span.UNKNOWN, Span.UNKNOWN);
     }
 
     /**

@@ -1,5 +1,6 @@
 package dev.underprop.engine.lift;
 
+import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.Situation;
 import dev.underprop.engine.standard.Admissible;
 import java.util.List;
@@ -16,6 +17,8 @@ import java.util.List;
  * @param crept what share of the sag has become permanent
  * @param progress what was done and read already
  * @param after what happens once the floor is up
+ * @param jacks beside the posts that are raised: each lifts its post free, whose screw then follows without load; empty where
+ *     screws are turned under load
  */
 public record LiftRequest(
         Situation during,
@@ -26,20 +29,54 @@ public record LiftRequest(
         Order order,
         Crept crept,
         Progress progress,
-        After after) {
+        After after,
+        List<Jack> jacks) {
+
+    /** A lift by the posts' own screws, turned under load. */
+    public LiftRequest(
+            Situation during,
+            Survey survey,
+            Target target,
+            LiftLimits limits,
+            List<LiftScrew> screws,
+            Order order,
+            Crept crept,
+            Progress progress,
+            After after) {
+        this(during, survey, target, limits, screws, order, crept, progress, after, List.of());
+    }
 
     public LiftRequest {
         screws = List.copyOf(screws);
+        jacks = List.copyOf(jacks);
+    }
+
+    /** Whether posts are lifted free of their screws by jacks beside them. */
+    public boolean byJacks() {
+        return !jacks.isEmpty();
+    }
+
+    /**
+     * A jack beside a post.
+     *
+     * @param post the post that it lifts free, counted over all shores
+     * @param stand place, height with its packing, strength and pad, as those of a post under the same shore
+     * @param stroke how far it can lift from where it touches (m), positive
+     */
+    public record Jack(int post, Post stand, double stroke) {
+        public Jack {
+            Admissible.positive(stroke, "stroke");
+        }
     }
 
     /** The same lift with other limits. */
     LiftRequest with(LiftLimits other) {
-        return new LiftRequest(during, survey, target, other, screws, order, crept, progress, after);
+        return new LiftRequest(during, survey, target, other, screws, order, crept, progress, after, jacks);
     }
 
     /** The same lift with other screws. */
     LiftRequest with(List<LiftScrew> other) {
-        return new LiftRequest(during, survey, target, limits, other, order, crept, progress, after);
+        return new LiftRequest(during, survey, target, limits, other, order, crept, progress, after, jacks);
     }
 
     /**

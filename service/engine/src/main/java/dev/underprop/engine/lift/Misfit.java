@@ -19,6 +19,31 @@ public sealed interface Misfit {
      */
     record NoLevel(int post, String name, boolean reading) implements Misfit {}
 
+    /**
+     * A post is to be raised or let down, posts are lifted by jacks, and none stands beside it.
+     *
+     * @param post counted over all shores
+     * @param name in the plan's names
+     */
+    record NoJack(int post, String name) implements Misfit {}
+
+    /**
+     * A jack does not stand under the beam of its post's shore.
+     *
+     * @param jack its index
+     * @param name in the plan's names
+     */
+    record JackOffBeam(int jack, String name) implements Misfit {}
+
+    /**
+     * A jack stands where a post does, or its pad lies over the pad of a post.
+     *
+     * @param jack its index
+     * @param name in the plan's names
+     * @param post in the plan's names
+     */
+    record JackInTheWay(int jack, String name, String post) implements Misfit {}
+
     /** No point has a target on the line of any shore, so that no post is asked to move. */
     record NoTarget() implements Misfit {}
 

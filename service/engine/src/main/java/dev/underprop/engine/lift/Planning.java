@@ -31,9 +31,9 @@ final class Planning {
         if (!wanted.misfits().isEmpty()) {
             throw new IllegalArgumentException("the request does not fit its plan: " + wanted.misfits());
         }
-        this.study = StudiedFloor.of(plan, halt);
+        this.study = StudiedFloor.of(plan, wanted.jacks(), halt);
         this.sag = new Sag(study, request.survey());
-        this.floor = new LiftFloor(study, request.during(), sag, request.crept());
+        this.floor = new LiftFloor(study, request.during(), sag, request.crept(), request.jacks());
         this.screws = new Screws(request.screws(), request.limits());
         this.asked = floor;
     }

@@ -46,7 +46,8 @@ final class Slopes {
                         new Stop(c, study.frame().carriers().get(seat.carrier()).y()));
             } else if (contact instanceof Contact.OnProp prop
                     && study.frame().carrierMember(prop.carrier()) == member
-                    && study.places().get(c) instanceof ContactPlace.OnPost) {
+                    && study.places().get(c) instanceof ContactPlace.OnPost
+                    && !study.isJack(c)) {
                 stops.add(new Stop(c, prop.x()));
             }
         }

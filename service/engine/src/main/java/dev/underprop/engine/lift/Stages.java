@@ -73,7 +73,8 @@ final class Stages {
         turned[p] += raise;
         Span before = one.before().shape().force(head.contact());
         Span after = one.after().shape().force(head.contact());
-        Span torque = screws.torque(p, down ? before : after, down);
+        boolean free = one.after().jacked().isPresent();
+        Span torque = free ? Span.UNKNOWN : screws.torque(p, down ? before : after, down);
         return new LiftPlan.Turn(
                 p,
                 post.name(),
@@ -86,7 +87,12 @@ final class Stages {
                 torque,
                 screws.pull(p, torque),
                 screws.of(p).travel() - turned[p],
-                verdicts.governing(one.after()));
+                verdicts.governing(one.after()),
+                one.after().jacked().map(this::use).orElse(LiftPlan.JackUse.NONE));
+    }
+
+    private LiftPlan.JackUse use(Jacked held) {
+        return new LiftPlan.JackUse(floor.study().name(held.jack().contact()), held.load(), held.lift());
     }
 
     List<LiftPlan.Stage> made() {

@@ -1,5 +1,6 @@
 package dev.underprop.engine.lift;
 
+import dev.underprop.engine.plan.Pad;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
@@ -30,9 +31,14 @@ final class Unstated {
             open.add("torque, and whether screws stay where they are left: thread, friction or collar is not stated"
                     + " (declare: meanDiameter, threadAngle, friction, collar)");
         }
-        if (any(s -> Double.isNaN(s.wrench()) || Double.isNaN(s.pull()))) {
+        if (!request.byJacks() && any(s -> Double.isNaN(s.wrench()) || Double.isNaN(s.pull()))) {
             open.add("wrench pull: length of the wrench or what one person may pull is not stated (declare: wrench,"
                     + " greatestPull)");
+        }
+        for (LiftRequest.Jack jack : request.jacks()) {
+            if (!(jack.stand().footing() instanceof Pad)) {
+                open.add("pad of " + jack.stand().name() + ": none is named (declare: pad)");
+            }
         }
         if (!sag.unknown().isEmpty()) {
             open.add("stress from what bearings have come down: no level was read at "

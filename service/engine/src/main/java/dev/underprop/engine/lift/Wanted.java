@@ -1,5 +1,7 @@
 package dev.underprop.engine.lift;
 
+import dev.underprop.engine.assess.StudiedFloor;
+import dev.underprop.engine.pad.PadOverlap;
 import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.Shore;
@@ -10,7 +12,11 @@ import java.util.OptionalDouble;
 /** What every post is asked for, from levels and targets at points on the line of its shore. */
 final class Wanted {
 
+    /** A jack nearer than this to a post stands in the same place (m). */
+    private static final double SAME_PLACE = 1e-3;
+
     private final List<Misfit> misfits = new ArrayList<>();
+    private final List<StudiedFloor.Jack> jacks = new ArrayList<>();
     private final List<OfPost> posts = new ArrayList<>();
     private final List<Double> targets;
 
@@ -64,9 +70,56 @@ final class Wanted {
                 misfits.add(new Misfit.TooCoarse(p, posts.get(p).name(), screws.step(p), screws.atMost()));
             }
         }
+        if (request.byJacks()) {
+            jacks(plan, request, down);
+        }
         if (posts.stream().noneMatch(OfPost::moves) && misfits.isEmpty()) {
             misfits.add(new Misfit.NoTarget());
         }
+    }
+
+    private void jacks(JobPlan plan, LiftRequest request, boolean down) {
+        for (int p = 0; p < posts.size(); p++) {
+            int post = p;
+            if ((down || posts.get(p).raise() > 0) && request.jacks().stream().noneMatch(j -> j.post() == post)) {
+                misfits.add(new Misfit.NoJack(p, posts.get(p).name()));
+            }
+        }
+        for (int j = 0; j < request.jacks().size(); j++) {
+            LiftRequest.Jack jack = request.jacks().get(j);
+            int of = shoreOf(plan, jack.post());
+            jacks.add(new StudiedFloor.Jack(of, jack.stand()));
+            double y = plan.shores().get(of).y();
+            double x = jack.stand().x();
+            if (x < plan.shores().get(of).start() || x > plan.shores().get(of).end()) {
+                misfits.add(new Misfit.JackOffBeam(j, jack.stand().name()));
+            }
+            PadOverlap.Placed here = new PadOverlap.Placed(jack.stand(), y, 0);
+            for (Shore shore : plan.shores()) {
+                for (Post post : shore.posts()) {
+                    boolean same = shore.y() == y && Math.abs(post.x() - x) < SAME_PLACE;
+                    if (same || PadOverlap.overlap(here, new PadOverlap.Placed(post, shore.y(), 0))) {
+                        misfits.add(new Misfit.JackInTheWay(j, jack.stand().name(), post.name()));
+                    }
+                }
+            }
+        }
+    }
+
+    private static int shoreOf(JobPlan plan, int post) {
+        int left = post;
+        for (int s = 0; s < plan.shores().size(); s++) {
+            left -= plan.shores().get(s).posts().size();
+            if (left < 0) {
+                return s;
+            }
+        }
+        throw new IllegalArgumentException("a jack beside a post that is not there");
+    }
+
+    /** The jacks, each under the shore of its post. */
+    List<StudiedFloor.Jack> jacks() {
+        return jacks;
     }
 
     private void add(Post post, OptionalDouble found, OptionalDouble now, OptionalDouble target) {

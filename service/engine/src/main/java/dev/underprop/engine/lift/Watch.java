@@ -3,8 +3,9 @@ package dev.underprop.engine.lift;
 import dev.underprop.engine.assess.StudiedFloor.Gravity;
 import dev.underprop.engine.statics.Solution;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 
 /**
  * What is looked at besides dead load and live load everywhere. After every turn: all of dead load with whatever relieves a
@@ -13,10 +14,13 @@ import java.util.Optional;
  */
 final class Watch {
 
+    /** No jack holds the floor. */
+    private static final int STANDING = -1;
+
     private final LiftFloor floor;
     private final Gauges gauges;
     private final boolean down;
-    private Optional<Known> known = Optional.empty();
+    private final Map<Integer, Known> known = new HashMap<>();
 
     Watch(LiftFloor floor, Gauges gauges, boolean down) {
         this.floor = floor;
@@ -31,17 +35,20 @@ final class Watch {
         }
     }
 
-    private Known known(Shape shape) {
-        if (known.isEmpty() || !known.get().holds(shape)) {
+    /** @param jack that holds the floor; {@code STANDING} where none does */
+    private Known known(Shape shape, int jack) {
+        Known last = known.get(jack);
+        if (last == null || !last.holds(shape)) {
             Solution dead = shape.dead(0);
             Solution full = shape.full(0);
-            known = Optional.of(new Known(
+            last = new Known(
                     dead,
                     full,
                     floor.study().relieving(dead, full),
-                    floor.study().lifting(dead, full)));
+                    floor.study().lifting(dead, full));
+            known.put(jack, last);
         }
-        return known.orElseThrow();
+        return last;
     }
 
     /** What a turn has brought, once these cases are looked at too. */
@@ -49,13 +56,13 @@ final class Watch {
         if (!course.stands()) {
             return course;
         }
-        Known cases = known(course.shape());
+        Known cases = known(course.shape(), STANDING);
         Shape lifted = floor.at(course.raised(), cases.lifting());
         if (!lifted.stands()) {
             return course.moving(lifted.moves());
         }
-        Course held = course.worse(gauges.pulls(lifted));
-        if (cases.relieving().isEmpty()) {
+        Course held = onJack(course.worse(gauges.pulls(lifted)));
+        if (cases.relieving().isEmpty() || !held.stands()) {
             return held;
         }
         Shape relieved = floor.at(course.raised(), cases.relieving());
@@ -64,13 +71,42 @@ final class Watch {
                 : held.moving(relieved.moves());
     }
 
+    /** The same while a jack held the floor for it. */
+    private Course onJack(Course course) {
+        if (course.jacked().isEmpty()) {
+            return course;
+        }
+        Jacked held = course.jacked().orElseThrow();
+        Known cases = known(held.shape(), held.jack().index());
+        Jacked lifted = floor.onJack(held, ready(held), cases.lifting());
+        if (!lifted.shape().stands()) {
+            return course.moving(lifted.shape().moves());
+        }
+        Course watched = course.worse(gauges.pulls(lifted.shape()));
+        if (cases.relieving().isEmpty()) {
+            return watched;
+        }
+        Jacked relieved = floor.onJack(held, ready(held), cases.relieving());
+        return relieved.shape().stands()
+                ? watched.worse(gauges.contacts(relieved, down))
+                : watched.moving(relieved.shape().moves());
+    }
+
+    /** Screws as they are while the jack holds: that of the freed post is below the beam by its smallest turn. */
+    private double[] ready(Jacked held) {
+        double[] raised = held.raised().clone();
+        int post = held.jack().post();
+        raised[post] -= gauges.step(post);
+        return raised;
+    }
+
     /** How things stand once a stage is done: every limit under every pattern of live load. */
     Course held(Course course) {
         if (!course.stands()) {
             return course;
         }
         Shape shape = course.shape();
-        List<Gravity> patterned = new ArrayList<>(known(shape).relieving());
+        List<Gravity> patterned = new ArrayList<>(known(shape, STANDING).relieving());
         patterned.addAll(floor.study().patterned(shape.dead(0), shape.full(0)));
         if (patterned.isEmpty()) {
             return course;

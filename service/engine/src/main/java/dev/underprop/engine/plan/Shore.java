@@ -67,6 +67,11 @@ public record Shore(
         }
     }
 
+    /** The same beam on other posts. */
+    public Shore with(List<Post> others) {
+        return new Shore(name, y, beam, start, length, gaps, others, bracing, assembly);
+    }
+
     /** x of the beam's right end (m). */
     public double end() {
         return start + length;

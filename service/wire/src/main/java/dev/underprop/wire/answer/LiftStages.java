@@ -1,6 +1,7 @@
 package dev.underprop.wire.answer;
 
 import dev.underprop.api.model.LiftExpected;
+import dev.underprop.api.model.LiftJackUse;
 import dev.underprop.api.model.LiftLimitKind;
 import dev.underprop.api.model.LiftLimitUse;
 import dev.underprop.api.model.LiftPass;
@@ -78,6 +79,13 @@ final class LiftStages {
                 .loadBefore(span(Kind.FORCE, turn.before()))
                 .loadAfter(span(Kind.FORCE, turn.after()))
                 .governing(turn.governing().stream().map(this::use).toList());
+        LiftPlan.JackUse jack = turn.jack();
+        if (!jack.name().isEmpty()) {
+            model.setJack(new LiftJackUse()
+                    .jack(jack.name())
+                    .load(span(Kind.FORCE, jack.load()))
+                    .lift(span(Kind.DEFLECTION, jack.lift())));
+        }
         if (turn.torque().known()) {
             model.setTorque(span(Kind.MOMENT, turn.torque()));
         }

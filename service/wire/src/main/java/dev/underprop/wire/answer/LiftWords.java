@@ -131,9 +131,7 @@ final class LiftWords {
                 + figures.words(Kind.DEFLECTION, request.survey().tolerance())
                 + ": look for a pad that settles, a post that is slack or leans, a joist that does not follow the beam; then"
                 + " plan again from the readings.");
-        rules.add(
-                "Stop when a screw turns harder than its greatest torque, or suddenly easier, or cannot be turned by one"
-                        + " person: the load is not where it is thought to be.");
+        rules.addAll(request.byJacks() ? byJacks() : underLoad());
         rules.add("Stop when a post leans, a plate bends, a beam rolls or a pad tilts or cracks.");
         rules.add("Stop at any loud crack, at a door that jams, at a pipe, duct or chimney that does not follow.");
         rules.add(
@@ -148,6 +146,25 @@ final class LiftWords {
                             + (Double.isNaN(request.limits().perDay()) ? "." : ", and no sooner than 24 h after it."));
         }
         return rules;
+    }
+
+    private static List<String> underLoad() {
+        return List.of(
+                "Stop when a screw turns harder than its greatest torque, or suddenly easier, or cannot be turned by one"
+                        + " person: the load is not where it is thought to be.");
+    }
+
+    private static List<String> byJacks() {
+        return List.of(
+                "One jack at a time. Set it upright on its own pad under the middle of the beam, packed tight, and see that neither"
+                        + " beam nor jack can roll or lean (common practice, no source).",
+                "Raise the jack only until the post's screw turns by hand, and follow with the screw as the floor rises: never more"
+                        + " than its smallest turn of clear space over the post.",
+                "Stop when the jack's gauge tells more than the greatest load stated here, when the jack sinks back, leans or bleeds,"
+                        + " or when the post is not free within the lift stated here. A gauge is a warning, never a proof of load.",
+                "Let the jack off slowly onto the post, see that the post carries, and only then go to the next. Nobody goes under"
+                        + " while a jack holds: what was raised is cribbed, blocked or secured at once (29 CFR 1926.305, read in a"
+                        + " public copy of the rules of a state).");
     }
 
     static List<String> assumptions(LiftRequest request, LiftPlan plan) {
@@ -169,6 +186,12 @@ final class LiftWords {
         all.add(
                 "A raised post that is not fastened may stand clear by no more than its own smallest turn closes (common"
                         + " practice, no source).");
+        if (request.byJacks()) {
+            all.add(
+                    "While a jack holds, every limit was looked at with the post beside it carrying nothing and the beam over it raised"
+                            + " by the turn and one smallest turn more; and, for standing and for fastenings, with the post ready under it"
+                            + " while live load comes and goes.");
+        }
         all.add("Raising a floor that has crept straightens timber that has grown crooked: it may spring back or crack"
                 + " finishes however slowly it goes.");
         return all;

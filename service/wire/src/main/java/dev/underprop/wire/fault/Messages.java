@@ -234,8 +234,17 @@ public enum Messages {
 
     // Meaning: lift
     LIFT_BY_JACK(
-            "A lift by jacks beside the posts is not planned here.",
-            "Plan it with the posts' own screws turned under load, or leave it to an engineer."),
+            "Posts are lifted by jacks beside them, and no jack is described.",
+            "Give jacks: each with its place on the beam, its height, its stroke and a pad of its own; or turn screws under load."),
+    JACKS_FOREIGN("Jacks are described, and screws are turned under load.", "Take the jacks out, or look at method."),
+    JACK_TWICE("Two jacks are described for post {0}.", "Give each post one jack."),
+    JACK_MISSING(
+            "The post {0} is to be raised or let down, and no jack stands beside it.",
+            "Describe a jack for it, or take its target out."),
+    JACK_OFF_BEAM("The jack {0} does not stand under the beam of its post.", "Look at its at."),
+    JACK_IN_THE_WAY(
+            "The jack {0} stands where post {1} stands, or its pad lies over that post's pad.",
+            "Set it further away, on a pad of its own that lies clear of the pads of posts."),
     POINT_UNPLACED("It is not said where the point {0} lies.", "Give post, or along and across."),
     POINT_TWO_WAYS("It is said twice where the point {0} lies.", "Give post, or along and across, not both."),
     POINT_OFF_FLOOR("The point {0} does not lie on the floor.", "Look at its along and across."),

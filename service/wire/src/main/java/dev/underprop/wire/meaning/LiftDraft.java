@@ -28,7 +28,8 @@ record LiftDraft(
         LiftRequest.Order order,
         LiftRequest.Crept crept,
         LiftRequest.Progress progress,
-        List<Integer> onto) {
+        List<Integer> onto,
+        List<LiftJacksReader.Draft> jacks) {
 
     /** The request, after whatever does not fit the plan was reported. */
     LiftRequest request(JobPlan plan) {
@@ -48,7 +49,8 @@ record LiftDraft(
                 order,
                 crept,
                 progress,
-                new LiftRequest.After(onto));
+                new LiftRequest.After(onto),
+                jacks.stream().map(LiftJacksReader.Draft::jack).toList());
         Lifter.misfits(plan, request).forEach(misfit -> report(misfit, placed));
         return request;
     }
@@ -68,9 +70,20 @@ record LiftDraft(
                             Fault.shown(coarse.name()),
                             length(coarse.step()),
                             length(coarse.allowed()));
+        } else if (misfit instanceof Misfit.NoJack none) {
+            spot.member("jacks").report(Messages.JACK_MISSING, none.name(), Fault.shown(none.name()));
+        } else if (misfit instanceof Misfit.JackOffBeam off) {
+            jack(off.jack()).report(Messages.JACK_OFF_BEAM, off.name(), Fault.shown(off.name()));
+        } else if (misfit instanceof Misfit.JackInTheWay over) {
+            jack(over.jack())
+                    .report(Messages.JACK_IN_THE_WAY, over.name(), Fault.shown(over.name()), Fault.shown(over.post()));
         } else {
             spot.member("target").report(Messages.LIFT_WITHOUT_TARGET, "");
         }
+    }
+
+    private Spot jack(int index) {
+        return jacks.get(index).spot().member("at");
     }
 
     private static String length(double metres) {

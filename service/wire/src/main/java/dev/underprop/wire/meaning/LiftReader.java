@@ -2,6 +2,7 @@ package dev.underprop.wire.meaning;
 
 import dev.underprop.api.model.JobPlan;
 import dev.underprop.api.model.Lift;
+import dev.underprop.api.model.LiftJack;
 import dev.underprop.api.model.LiftPoint;
 import dev.underprop.api.model.LiftReading;
 import dev.underprop.api.model.LiftTarget;
@@ -14,7 +15,6 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -23,8 +23,7 @@ import org.jspecify.annotations.Nullable;
 final class LiftReader {
 
     private static final String UNDER_LOAD = "turned under load";
-    private static final List<String> JACKS =
-            List.of("jack beside post", "jack beside the post", "hydraulic jack", "jack");
+    private static final String BY_JACK = "jack beside the post";
 
     private final Lift lift;
     private final Spot at;
@@ -32,8 +31,10 @@ final class LiftReader {
     private final NameTable<Integer> bearings;
     private final NameTable<Integer> situations;
     private final List<String> postNames;
+    private final PostsReader stands;
 
-    private LiftReader(Lift lift, Spot at, JobPlan model, List<ShoreDraft> shores) {
+    private LiftReader(Lift lift, Spot at, JobPlan model, List<ShoreDraft> shores, PostsReader stands) {
+        this.stands = stands;
         this.lift = lift;
         this.at = at;
         this.postNames = shores.stream()
@@ -50,14 +51,14 @@ final class LiftReader {
     }
 
     /** The lift of a plan; empty where it asks for none. */
-    static Optional<LiftDraft> read(JobPlan model, Spot at, List<ShoreDraft> shores) {
+    static Optional<LiftDraft> read(JobPlan model, Spot at, List<ShoreDraft> shores, PostsReader stands) {
         Lift lift = model.getLift();
-        return lift == null ? Optional.empty() : new LiftReader(lift, at, model, shores).read();
+        return lift == null ? Optional.empty() : new LiftReader(lift, at, model, shores, stands).read();
     }
 
     private Optional<LiftDraft> read() {
         int before = at.findings().list().size();
-        method();
+        List<LiftJacksReader.Draft> jacks = jacks();
         int during = situations.find(lift.getDuring(), at.member("during")).orElse(-1);
         double tolerance = at.text("tolerance", lift.getTolerance()).quantity(Range.READING);
         double hold = at.text("hold", lift.getHold()).quantity(Range.HOLD);
@@ -83,16 +84,23 @@ final class LiftReader {
                         order,
                         crept.orElseThrow(),
                         progress,
-                        onto));
+                        onto,
+                        jacks));
     }
 
-    private void method() {
+    /** The jacks, which go with one method and not with the other. */
+    private List<LiftJacksReader.Draft> jacks() {
         Text method = at.text("method", lift.getMethod());
-        if (JACKS.contains(method.value().strip().toLowerCase(Locale.ROOT))) {
+        String chosen = method.choice(List.of(UNDER_LOAD, BY_JACK)).orElse("");
+        List<LiftJack> jacks = lift.getJacks();
+        if (chosen.equals(BY_JACK) && jacks == null) {
             method.spot().report(Messages.LIFT_BY_JACK, method.value());
-        } else {
-            method.choice(List.of(UNDER_LOAD));
+        } else if (chosen.equals(UNDER_LOAD) && jacks != null) {
+            at.member("jacks").report(Messages.JACKS_FOREIGN, "");
         }
+        return jacks == null
+                ? List.of()
+                : new LiftJacksReader(at.member("jacks"), posts, postNames, stands).read(jacks);
     }
 
     private List<LiftDraft.LiftPointDraft> points() {

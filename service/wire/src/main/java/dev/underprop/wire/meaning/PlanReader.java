@@ -48,9 +48,10 @@ public final class PlanReader {
     PlanReading read(JobPlan model, Spot root) {
         Findings findings = root.findings();
         List<ShoreDraft> shores = new ArrayList<>();
-        Supplier<dev.underprop.engine.plan.JobPlan> draft = draft(model, root, shores);
+        PostsReader posts = posts(model, root);
+        Supplier<dev.underprop.engine.plan.JobPlan> draft = draft(model, root, posts, shores);
         WishReader wish = new WishReader(timber, model, root);
-        Optional<LiftDraft> lift = LiftReader.read(model, root.member("lift"), shores);
+        Optional<LiftDraft> lift = LiftReader.read(model, root.member("lift"), shores, posts);
         if (!findings.isEmpty()) {
             return new PlanReading.Refused(findings.list());
         }
@@ -63,7 +64,8 @@ public final class PlanReader {
                 : new PlanReading.Refused(findings.list());
     }
 
-    private Supplier<dev.underprop.engine.plan.JobPlan> draft(JobPlan model, Spot root, List<ShoreDraft> known) {
+    private Supplier<dev.underprop.engine.plan.JobPlan> draft(
+            JobPlan model, Spot root, PostsReader posts, List<ShoreDraft> known) {
         root.text("basis", model.getBasis()).choice(List.of(Basis.US_ASD.name()));
         Spot floor = root.member("floor");
         List<JoistDraft> joists =
@@ -74,7 +76,8 @@ public final class PlanReader {
         List<BearingDraft> bearings = new BearingsReader(
                         floor.member("bearings"), joists, seats, new GirderReader(timber))
                 .read(model.getFloor().getBearings());
-        List<ShoreDraft> shores = shores(model, root, joists, seats);
+        List<ShoreDraft> shores =
+                new ShoresReader(joists, seats, timber, posts).read(model.getShores(), root.member("shores"));
         known.addAll(shores);
         SeatSpacing.check(joists, bearings, shores);
         RemovalReader removals = new RemovalReader(joists, bearings);
@@ -102,12 +105,11 @@ public final class PlanReader {
                 circumstances);
     }
 
-    private List<ShoreDraft> shores(JobPlan model, Spot root, List<JoistDraft> joists, SeatReader seats) {
+    private PostsReader posts(JobPlan model, Spot root) {
         NameTable<PostTypesReader.Draft> types =
                 new PostTypesReader(timber).read(model.getPostTypes(), root.member("postTypes"));
         NameTable<Supplier<Pad>> pads = PadsReader.read(model.getPads(), timber, root.member("pads"));
-        return new ShoresReader(joists, seats, timber, new PostsReader(types, pads))
-                .read(model.getShores(), root.member("shores"));
+        return new PostsReader(types, pads);
     }
 
     private static Floor.JoistWeight joistWeight(JobPlan model, Spot spot) {

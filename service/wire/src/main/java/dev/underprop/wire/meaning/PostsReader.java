@@ -42,7 +42,8 @@ final class PostsReader {
         return drafts;
     }
 
-    private PostDraft read(Post post, Spot at) {
+    /** One post. */
+    PostDraft read(Post post, Spot at) {
         Text typeName = at.text("type", post.getType());
         Text padName = at.text("pad", post.getPad());
         Optional<PostTypesReader.Draft> type =

@@ -32,6 +32,7 @@ enum Range {
     READING(Dimension.LENGTH, "0.001 in", "1 in", true),
     RAISE(Dimension.LENGTH, "0.001 in", "2 ft", true),
     TRAVEL(Dimension.LENGTH, "0 in", "10 ft", false),
+    STROKE(Dimension.LENGTH, "1/4 in", "3 ft", true),
     THREAD(Dimension.LENGTH, "1/64 in", "12 in", true),
     THREAD_ANGLE(Dimension.ANGLE, "0 deg", "89 deg", false),
     WRENCH(Dimension.LENGTH, "1 in", "10 ft", true),
