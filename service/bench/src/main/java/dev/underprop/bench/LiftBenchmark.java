@@ -65,7 +65,7 @@ public class LiftBenchmark {
         return Lifter.plan(plan, request);
     }
 
-    private static LiftRequest request(JobPlan plan, int stages) {
+    static LiftRequest request(JobPlan plan, int stages) {
         List<LiftRequest.Point> points = new ArrayList<>();
         for (Shore shore : plan.shores()) {
             for (Post post : shore.posts()) {
@@ -76,7 +76,7 @@ public class LiftBenchmark {
                 Double.NaN,
                 INCH / 8,
                 Double.NaN,
-                2 * INCH,
+                Math.max(2, stages / 8.0) * INCH,
                 86_400,
                 new LiftLimits.Slope(0.05, "invented"),
                 LiftLimits.Ratios.WHOLE,

@@ -45,6 +45,9 @@ public final class StudiedFloor {
     private final List<Combination> combinations;
     private final List<Gravity> gravity = new ArrayList<>();
     private final Map<List<Integer>, Integer> groups = new HashMap<>();
+    private final Map<Ended, List<Gravity>> patterned = new HashMap<>();
+    private final Map<Ended, List<Gravity>> relieving = new HashMap<>();
+    private final Map<Ended, List<Gravity>> lifting = new HashMap<>();
 
     private StudiedFloor(JobPlan plan, List<Jack> beside, Halt halt) {
         JobPlan whole = with(plan, beside);
@@ -129,6 +132,13 @@ public final class StudiedFloor {
      */
     public record Bound(String name, ContactSolver solver) {}
 
+    /** The contact states in which cases are chosen by influence: it is the same wherever the same contacts are closed. */
+    private record Ended(Object dead, Object full) {
+        static Ended of(Solution dead, Solution full) {
+            return new Ended(dead.state(), full.state());
+        }
+    }
+
     private LoadCase load(Combination combination, int live) {
         LoadModel model = structure.model();
         LoadCase load = new LoadCase(new int[] {model.dead()}, new double[] {1});
@@ -168,6 +178,10 @@ public final class StudiedFloor {
      * @param full the floor under dead load and live load everywhere
      */
     public List<Gravity> patterned(Solution dead, Solution full) {
+        return patterned.computeIfAbsent(Ended.of(dead, full), met -> findPatterned(dead, full));
+    }
+
+    private List<Gravity> findPatterned(Solution dead, Solution full) {
         LoadModel model = structure.model();
         Patterns patterns = new Patterns(model, plan());
         for (int c = 0; !model.cells().isEmpty() && c < places().size(); c++) {
@@ -204,6 +218,10 @@ public final class StudiedFloor {
      * @param full the floor under dead load and live load everywhere
      */
     public List<Gravity> relieving(Solution dead, Solution full) {
+        return relieving.computeIfAbsent(Ended.of(dead, full), met -> findRelieving(dead, full));
+    }
+
+    private List<Gravity> findRelieving(Solution dead, Solution full) {
         return new StabilityCases(structure.model(), combinations, 1)
                 .of(structure.frame(), names, dead, full).stream()
                         .map(c -> new Gravity(c.name() + ", " + c.pattern(), grouped(c.load()), c.combination()))
@@ -218,6 +236,10 @@ public final class StudiedFloor {
      * @param full the floor under dead load and live load everywhere
      */
     public List<Gravity> lifting(Solution dead, Solution full) {
+        return lifting.computeIfAbsent(Ended.of(dead, full), met -> findLifting(dead, full));
+    }
+
+    private List<Gravity> findLifting(Solution dead, Solution full) {
         return new StabilityCases(
                         structure.model(), Combinations.of(structure.model()).gravity())
                 .of(structure.frame(), names, dead, full).stream()

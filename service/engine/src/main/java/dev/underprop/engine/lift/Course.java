@@ -16,7 +16,9 @@ record Course(double[] raised, Shape shape, double[] values, String moves, Optio
     Course turned(LiftFloor floor, Gauges gauges, int post, double by) {
         double[] after = raised.clone();
         after[post] += by;
-        Course turned = of(floor, gauges, after, by < 0);
+        // On its way down a floor comes to lie on what was built up snug to it: there each turn is looked at afresh.
+        Shape there = by < 0 ? floor.at(after) : floor.turned(shape, post, by);
+        Course turned = of(there, gauges, after, by < 0);
         Optional<LiftFloor.Jack> jack = floor.jack(post);
         return jack.isPresent() && turned.stands() ? turned.onJack(floor, gauges, this, jack.orElseThrow()) : turned;
     }
@@ -40,7 +42,10 @@ record Course(double[] raised, Shape shape, double[] values, String moves, Optio
     }
 
     static Course of(LiftFloor floor, Gauges gauges, double[] raised, boolean down) {
-        Shape shape = floor.at(raised);
+        return of(floor.at(raised), gauges, raised, down);
+    }
+
+    private static Course of(Shape shape, Gauges gauges, double[] raised, boolean down) {
         double[] values = shape.stands() ? gauges.read(shape, raised, down) : new double[0];
         return new Course(raised, shape, values, "", Optional.empty());
     }

@@ -105,7 +105,7 @@ final class Help {
     private LiftPlan.Help worst(Limit.Kind kind, Run run, boolean together) {
         int worst = -1;
         for (int l = 0; l < gauges.limits().size(); l++) {
-            if (gauges.limits().get(l).kind() == kind && (worst < 0 || used(run, l) > used(run, worst))) {
+            if (gauges.limits().get(l).kind() == kind && (worst < 0 || Verdicts.more(used(run, l), used(run, worst)))) {
                 worst = l;
             }
         }

@@ -5,7 +5,6 @@ import dev.underprop.engine.assess.StudiedFloor;
 import dev.underprop.engine.plan.Situation;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -89,7 +88,7 @@ final class LettingDown {
         }
         Verdicts verdicts = new Verdicts(gauges.limits(), new BitSet());
         return verdicts.broken(course).stream()
-                .max(Comparator.comparingDouble(LiftPlan.Running::used))
+                .reduce(Verdicts::worse)
                 .map(LettingDown::beyond)
                 .orElse("");
     }

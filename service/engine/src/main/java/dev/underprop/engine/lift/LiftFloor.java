@@ -3,6 +3,7 @@ package dev.underprop.engine.lift;
 import dev.underprop.engine.assess.ContactPlace;
 import dev.underprop.engine.assess.StudiedFloor;
 import dev.underprop.engine.plan.Situation;
+import dev.underprop.engine.statics.ContactSolver;
 import dev.underprop.engine.statics.LoadCase;
 import dev.underprop.engine.statics.Rules;
 import dev.underprop.engine.statics.Solution;
@@ -229,18 +230,46 @@ final class LiftFloor {
 
     /** The same under other cases. */
     Shape at(double[] raised, List<StudiedFloor.Gravity> cases) {
+        return following(
+                cases, (b, i) -> solve(bounds.get(b), raised, cases.get(i).load()));
+    }
+
+    /** The floor under dead load and live load everywhere, with one screw turned from where it stood. */
+    Shape turned(Shape from, int post, double by) {
+        LoadCase turn = new LoadCase(new int[] {heads.get(post).unit()}, new double[] {-by});
+        return following(floor.gravity(), (b, i) -> solver(b).varied(from.of(b, i), turn));
+    }
+
+    /** The floor as it stands, under other cases. */
+    Shape under(Shape from, List<StudiedFloor.Gravity> cases) {
+        LoadCase dead = floor.gravity().get(0).load();
+        List<LoadCase> more = cases.stream().map(one -> one.load().minus(dead)).toList();
+        return following(cases, (b, i) -> solver(b).varied(from.dead(b), more.get(i)));
+    }
+
+    /** Solves a case in a bound. */
+    private interface Solving {
+        Solution of(int bound, int one);
+    }
+
+    private Shape following(List<StudiedFloor.Gravity> cases, Solving solving) {
         int[] combinations =
                 cases.stream().mapToInt(StudiedFloor.Gravity::combination).toArray();
         Solution[][] solutions = new Solution[bounds.size()][combinations.length];
         for (int b = 0; b < bounds.size(); b++) {
             for (int i = 0; i < combinations.length; i++) {
-                solutions[b][i] = solve(bounds.get(b), raised, cases.get(i).load());
+                solved++;
+                solutions[b][i] = solving.of(b, i);
                 if (solutions[b][i].outcome() != Solution.Outcome.SETTLED) {
                     return new Shape(solutions, combinations, moves(solutions[b][i], cases.get(i)));
                 }
             }
         }
         return new Shape(solutions, combinations, "");
+    }
+
+    private ContactSolver solver(int bound) {
+        return bounds.get(bound).stiffness().solver();
     }
 
     private String moves(Solution solution, StudiedFloor.Gravity one) {
@@ -278,7 +307,6 @@ final class LiftFloor {
             units[gaps.size() + i] = load.unit(i);
             factors[gaps.size() + i] = load.factor(i);
         }
-        solved++;
         return bound.stiffness().solver().solve(new LoadCase(units, factors), by);
     }
 
@@ -337,6 +365,7 @@ final class LiftFloor {
                 combinations[i] = one.combination();
                 lifts[b][i] = ways[i % 2];
                 LoadCase gaps = gaps(bounds.get(b), raised).with(jack.unit(), -held.touching()[b] - lifts[b][i]);
+                solved++;
                 solutions[b][i] = solve(bounds.get(b), gaps, one.load(), by);
                 if (solutions[b][i].outcome() != Solution.Outcome.SETTLED) {
                     String words = "held by " + floor.name(jack.contact()) + ", " + moves(solutions[b][i], one);
@@ -391,6 +420,7 @@ final class LiftFloor {
         /** Clear space over the post's head (m) with the jack's head so far up; negative where it would still carry. */
         private double clear(double up) {
             LoadCase gaps = gaps(bound, raised).with(jack.unit(), -up);
+            solved++;
             solution = solve(bound, gaps, load, by);
             return solution.outcome() == Solution.Outcome.SETTLED
                     ? solution.opening(heads.get(jack.post()).contact())

@@ -46,12 +46,12 @@ final class Stages {
             for (Stager.Made.Turned one : pass) {
                 LiftPlan.Turn turn = turn(one);
                 raise[one.post()] += Math.abs(turn.raise());
-                turn.governing().forEach(r -> worst.merge(r.limit().kind(), r, (a, b) -> b.used() > a.used() ? b : a));
+                turn.governing().forEach(r -> worst.merge(r.limit().kind(), r, Verdicts::worse));
                 turns.add(turn);
             }
             passes.add(turns);
         }
-        verdicts.governing(held).forEach(r -> worst.merge(r.limit().kind(), r, (a, b) -> b.used() > a.used() ? b : a));
+        verdicts.governing(held).forEach(r -> worst.merge(r.limit().kind(), r, Verdicts::worse));
         List<Span> loads = floor.heads().stream()
                 .map(h -> stage.end().shape().force(h.contact()))
                 .toList();

@@ -13,6 +13,9 @@ final class Verdicts {
     /** Parts used that differ by less are equal. */
     private static final double TIE = 1e-8;
 
+    /** Parts used that differ by less differ by rounding. */
+    private static final double ROUNDING = 1e-9;
+
     private final List<Limit> limits;
     private final BitSet aside;
     private final double[] greatest;
@@ -33,7 +36,7 @@ final class Verdicts {
         for (int i = 0; i < limits.size(); i++) {
             double now = after.values()[i];
             if (!aside.get(i) && limits.get(i).refuses(before.values()[i], now)) {
-                worst = worst < 0 || used(after, i) > used(after, worst) ? i : worst;
+                worst = worst < 0 || more(used(after, i), used(after, worst)) ? i : worst;
             }
         }
         return worst;
@@ -64,6 +67,16 @@ final class Verdicts {
         return false;
     }
 
+    /** The one of which more is used; of equals the first, however rounding falls. */
+    static LiftPlan.Running worse(LiftPlan.Running first, LiftPlan.Running other) {
+        return more(other.used(), first.used()) ? other : first;
+    }
+
+    /** Whether a part used is greater by more than rounding. */
+    static boolean more(double used, double than) {
+        return used > than && !(used - than <= ROUNDING * Math.max(1, than));
+    }
+
     /** Notes what a turn that is made brings. */
     void note(Course course) {
         for (int i = 0; i < greatest.length; i++) {
@@ -83,7 +96,7 @@ final class Verdicts {
             double value = course.values()[i];
             if (!Double.isNaN(value)) {
                 LiftPlan.Running one = new LiftPlan.Running(limits.get(i), value, used(course, i));
-                by.merge(limits.get(i).kind(), one, (a, b) -> b.used() > a.used() ? b : a);
+                by.merge(limits.get(i).kind(), one, Verdicts::worse);
             }
         }
         return new ArrayList<>(by.values());

@@ -1,11 +1,8 @@
 package dev.underprop.engine.lift;
 
 import dev.underprop.engine.assess.StudiedFloor.Gravity;
-import dev.underprop.engine.statics.Solution;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * What is looked at besides dead load and live load everywhere. After every turn: all of dead load with whatever relieves a
@@ -14,13 +11,9 @@ import java.util.Map;
  */
 final class Watch {
 
-    /** No jack holds the floor. */
-    private static final int STANDING = -1;
-
     private final LiftFloor floor;
     private final Gauges gauges;
     private final boolean down;
-    private final Map<Integer, Known> known = new HashMap<>();
 
     Watch(LiftFloor floor, Gauges gauges, boolean down) {
         this.floor = floor;
@@ -28,27 +21,12 @@ final class Watch {
         this.down = down;
     }
 
-    /** Cases by influence, and the state in which they were found: they are the same in every state with the same contacts. */
-    private record Known(Solution dead, Solution full, List<Gravity> relieving, List<Gravity> lifting) {
-        boolean holds(Shape shape) {
-            return dead.sameState(shape.dead(0)) && full.sameState(shape.full(0));
-        }
+    private List<Gravity> relieving(Shape shape) {
+        return floor.study().relieving(shape.dead(0), shape.full(0));
     }
 
-    /** @param jack that holds the floor; {@code STANDING} where none does */
-    private Known known(Shape shape, int jack) {
-        Known last = known.get(jack);
-        if (last == null || !last.holds(shape)) {
-            Solution dead = shape.dead(0);
-            Solution full = shape.full(0);
-            last = new Known(
-                    dead,
-                    full,
-                    floor.study().relieving(dead, full),
-                    floor.study().lifting(dead, full));
-            known.put(jack, last);
-        }
-        return last;
+    private List<Gravity> lifting(Shape shape) {
+        return floor.study().lifting(shape.dead(0), shape.full(0));
     }
 
     /** What a turn has brought, once these cases are looked at too. */
@@ -56,16 +34,16 @@ final class Watch {
         if (!course.stands()) {
             return course;
         }
-        Known cases = known(course.shape(), STANDING);
-        Shape lifted = floor.at(course.raised(), cases.lifting());
+        Shape lifted = floor.under(course.shape(), lifting(course.shape()));
         if (!lifted.stands()) {
             return course.moving(lifted.moves());
         }
         Course held = onJack(course.worse(gauges.pulls(lifted)));
-        if (cases.relieving().isEmpty() || !held.stands()) {
+        List<Gravity> relieving = relieving(course.shape());
+        if (relieving.isEmpty() || !held.stands()) {
             return held;
         }
-        Shape relieved = floor.at(course.raised(), cases.relieving());
+        Shape relieved = floor.under(course.shape(), relieving);
         return relieved.stands()
                 ? held.worse(gauges.contacts(relieved, course.raised(), down))
                 : held.moving(relieved.moves());
@@ -77,16 +55,16 @@ final class Watch {
             return course;
         }
         Jacked held = course.jacked().orElseThrow();
-        Known cases = known(held.shape(), held.jack().index());
-        Jacked lifted = floor.onJack(held, ready(held), cases.lifting());
+        Jacked lifted = floor.onJack(held, ready(held), lifting(held.shape()));
         if (!lifted.shape().stands()) {
             return course.moving(lifted.shape().moves());
         }
         Course watched = course.worse(gauges.pulls(lifted.shape()));
-        if (cases.relieving().isEmpty()) {
+        List<Gravity> relieving = relieving(held.shape());
+        if (relieving.isEmpty()) {
             return watched;
         }
-        Jacked relieved = floor.onJack(held, ready(held), cases.relieving());
+        Jacked relieved = floor.onJack(held, ready(held), relieving);
         return relieved.shape().stands()
                 ? watched.worse(gauges.contacts(relieved, down))
                 : watched.moving(relieved.shape().moves());
@@ -106,12 +84,12 @@ final class Watch {
             return course;
         }
         Shape shape = course.shape();
-        List<Gravity> patterned = new ArrayList<>(known(shape, STANDING).relieving());
+        List<Gravity> patterned = new ArrayList<>(relieving(shape));
         patterned.addAll(floor.study().patterned(shape.dead(0), shape.full(0)));
         if (patterned.isEmpty()) {
             return course;
         }
-        Shape held = floor.at(course.raised(), patterned);
+        Shape held = floor.under(shape, patterned);
         return held.stands()
                 ? course.worse(gauges.strengths(held, course.raised(), down))
                 : course.moving(held.moves());

@@ -5,6 +5,9 @@ import java.util.BitSet;
 /** What a contact state says of one case: by summing its answers to units, or by answering for the whole case at once. */
 abstract sealed class CaseAnswer {
 
+    /** Cases that follow from one another before one is summed anew. */
+    private static final int MOST_STEPS = 64;
+
     private final double[] values;
     private final boolean[] pressing;
 
@@ -45,6 +48,19 @@ abstract sealed class CaseAnswer {
         return new Summed(state(), loadCase, own().values, unit, factor);
     }
 
+    /** The answer of the state that was asked, to a case in which more of some units acts, or less. */
+    CaseAnswer varied(LoadCase loadCase, LoadCase more) {
+        return new Summed(state(), loadCase, own(), more);
+    }
+
+    /** Whether it may be built upon: with as many digits as its state now keeps, and not by so many steps that rounding adds up. */
+    abstract boolean fresh();
+
+    /** How many steps of {@link #varied} led to it. */
+    int steps() {
+        return 0;
+    }
+
     /** The same case in the neighbour where the given contacts have changed. */
     CaseAnswer flipped(Assembly assembly, LoadCase loadCase, Flips flips, Closure closure) {
         return new Flipped(assembly, own(), loadCase, flips, closure);
@@ -77,10 +93,17 @@ abstract sealed class CaseAnswer {
     /** What a state answers for itself. */
     private abstract static sealed class Own extends CaseAnswer {
         private final ContactState state;
+        private final boolean twofold;
 
         Own(ContactState state, double[] values) {
             super(values, state.pressing());
             this.state = state;
+            this.twofold = state.twofold();
+        }
+
+        @Override
+        boolean fresh() {
+            return twofold == state.twofold() && steps() < MOST_STEPS;
         }
 
         @Override
@@ -143,6 +166,11 @@ abstract sealed class CaseAnswer {
         }
 
         @Override
+        boolean fresh() {
+            return own.fresh();
+        }
+
+        @Override
         int[] supports(int member) {
             return assembly.layout().supports(member, closure.closed());
         }
@@ -185,15 +213,32 @@ abstract sealed class CaseAnswer {
 
     private static final class Summed extends Own {
         private final LoadCase loadCase;
+        private final int steps;
 
         Summed(ContactState state, LoadCase loadCase) {
             super(state, sum(state, loadCase, true));
             this.loadCase = loadCase;
+            this.steps = 0;
+        }
+
+        Summed(ContactState state, LoadCase loadCase, CaseAnswer before, LoadCase more) {
+            super(state, before.values.clone());
+            this.loadCase = loadCase;
+            this.steps = before.steps() + 1;
+            for (int i = 0; i < more.size(); i++) {
+                addScaled(state.response(more.unit(i)).values(), more.factor(i), values());
+            }
+        }
+
+        @Override
+        int steps() {
+            return steps;
         }
 
         Summed(ContactState state, LoadCase loadCase, double[] before, int unit, double factor) {
             super(state, before.clone());
             this.loadCase = loadCase;
+            this.steps = 0;
             addScaled(state.response(unit).values(), factor, values());
         }
 

@@ -1,14 +1,13 @@
 package dev.underprop.engine.statics;
 
 import dev.underprop.engine.Halt;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * Finds, for any combination of unit loads, which contacts press and with what force.
@@ -28,7 +27,7 @@ import java.util.Set;
 public final class ContactSolver {
 
     /** Numbers that the answers of all kept states may hold: 16 MB a solver. What is dropped is factorised again. */
-    private static final int MEMORY = 2_000_000;
+    private static final long MEMORY = 2_000_000;
 
     /** States kept however large they are. */
     private static final int FEWEST = 8;
@@ -58,7 +57,7 @@ public final class ContactSolver {
 
         @Override
         protected boolean removeEldestEntry(Map.Entry<Closure, ContactState> eldest) {
-            return size() > kept();
+            return size() > FEWEST && held() > MEMORY;
         }
     };
     private final Map<Rules, Recall> recalls = new HashMap<>();
@@ -261,6 +260,30 @@ public final class ContactSolver {
     }
 
     /**
+     * Solves a case in which more of some units acts than in a solved one, or less: a turn of a screw, other loads on the same
+     * screws. The search begins from the contacts of the solved case; where they stay, it costs an addition a unit.
+     *
+     * @param from a settled solution of this solver, by whose rules the case is solved
+     * @param more what acts more
+     */
+    public Solution varied(Solution from, LoadCase more) {
+        Recall recall = recall(from.rules());
+        LoadCase loadCase = from.loadCase().plus(more);
+        boolean gap = more.size() == 1 && assembly.loadings().total(more.unit(0)) == 0;
+        Question question = gap ? from.question().regapped(loadCase) : recall.question(loadCase, assembly.loadings());
+        CaseAnswer before = from.answer();
+        if (!before.state().of(props)) {
+            throw new IllegalArgumentException("a solution on other props");
+        }
+        CaseAnswer own = before.fresh() ? before.varied(loadCase, more) : before;
+        own = own.fresh() ? own : ask(before.state(), loadCase);
+        CaseAnswer answer = in(before.closure(), own, question);
+        BitSet wrong = wrong(answer, question);
+        Solution solution = wrong.isEmpty() ? accept(question, answer, 0) : search(question, answer, wrong);
+        return solution.outcome() == Solution.Outcome.SETTLED ? solution : solve(loadCase, from.rules());
+    }
+
+    /**
      * Solves the case of a solution again by other rules, such as with fastenings released; the search begins from its contacts.
      */
     public Solution again(Solution from, Rules rules) {
@@ -331,9 +354,11 @@ public final class ContactSolver {
     private Solution search(Question question, CaseAnswer from, BitSet firstWrong) {
         CaseAnswer answer = from;
         BitSet wrong = firstWrong;
-        Set<BitSet> seen = new HashSet<>();
+        // Few, so that looking through them costs less than places by hash.
+        List<BitSet> seen = new ArrayList<>();
         int changes = 0;
-        while (changes < FAST_CHANGES && seen.add(answer.closure().closed())) {
+        while (changes < FAST_CHANGES && !seen.contains(answer.closure().closed())) {
+            seen.add(answer.closure().closed());
             BitSet next = (BitSet) answer.closure().closed().clone();
             next.xor(wrong);
             answer = in(answer.closure().with(next), from, question);
@@ -414,10 +439,12 @@ public final class ContactSolver {
         return strongest > LEVERAGE * total || widest > WIDE * assembly.shortest();
     }
 
-    private int kept() {
-        int rows = (assembly.loadings().units() + 8) * rowSize();
-        int answers = rows + 2 * contacts * (assembly.loadings().all() + 8);
-        return Math.max(FEWEST, MEMORY / Math.max(1, answers));
+    private long held() {
+        long held = 0;
+        for (ContactState state : states.values()) {
+            held += state.numbers();
+        }
+        return held;
     }
 
     ContactState state(Closure closure) {

@@ -77,6 +77,7 @@ final class ContactState {
     private double[] rowOfGroup = NOT_YET;
     private int rowedGroup = NO_GROUP;
     private int asked;
+    private long numbers;
     private final BitSet loose;
     private final double weak;
     private final Response[] changes;
@@ -167,6 +168,7 @@ final class ContactState {
         Arrays.fill(imbalances, Double.NaN);
         flips.clear();
         rowedGroup = NO_GROUP;
+        numbers = 0;
     }
 
     private void addJoist(int j, Bands stiffness) {
@@ -190,6 +192,11 @@ final class ContactState {
         for (int i = 0; weak > 0 && i < assembly.freedoms(); i += 2) {
             stiffness.add(i, i, weak);
         }
+    }
+
+    /** How many numbers its answers hold, more or less. */
+    long numbers() {
+        return numbers;
     }
 
     /** Whether it stands on these props. */
@@ -249,6 +256,7 @@ final class ContactState {
             responses.add(Response.NONE);
         }
         responses.set(unit, response);
+        numbers += 2L * pressing.length;
         return response;
     }
 
@@ -273,6 +281,7 @@ final class ContactState {
             rows.add(NOT_YET);
         }
         rows.set(unit, row);
+        numbers += row.length;
         return row;
     }
 
@@ -309,6 +318,7 @@ final class ContactState {
                 known = Response.of(known.values, known.movements);
             }
             changes[contact] = known;
+            numbers += 2L * pressing.length;
         }
         return known;
     }
@@ -338,6 +348,7 @@ final class ContactState {
         if (known == null) {
             known = new Flips(this, flipped);
             flips.put(flipped, known);
+            numbers += (long) known.count() * known.count();
         }
         return known;
     }

@@ -87,6 +87,9 @@ final class FieldLayout {
         double[] uniform = new double[stations.count()];
         double[] point = new double[stations.count()];
         for (int i = 0; i < loadCase.size(); i++) {
+            if (loadings.gapsAlone(loadCase.unit(i))) {
+                continue;
+            }
             Loading loading = loadings.of(loadCase.unit(i));
             addScaled(loading.uniform(member), loadCase.factor(i), uniform);
             addScaled(loading.point(member), loadCase.factor(i), point);

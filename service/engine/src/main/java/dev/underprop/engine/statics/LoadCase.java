@@ -32,6 +32,38 @@ public record LoadCase(int[] units, double[] factors) {
         return new LoadCase(more, with);
     }
 
+    /** What acts in this case beyond what acts in another, less where negative. */
+    public LoadCase minus(LoadCase other) {
+        double[] less = new double[other.factors.length];
+        for (int i = 0; i < less.length; i++) {
+            less[i] = -other.factors[i];
+        }
+        return plus(new LoadCase(other.units, less));
+    }
+
+    /** This case with more of some units acting, whether they act already or not; a unit of which nothing is left acts no more. */
+    LoadCase plus(LoadCase more) {
+        int[] all = Arrays.copyOf(units, units.length + more.units.length);
+        double[] sums = Arrays.copyOf(factors, all.length);
+        int n = units.length;
+        for (int i = 0; i < more.units.length; i++) {
+            int at = 0;
+            while (at < n && all[at] != more.units[i]) {
+                at++;
+            }
+            all[at] = more.units[i];
+            sums[at] += more.factors[i];
+            n = Math.max(n, at + 1);
+        }
+        int kept = 0;
+        for (int i = 0; i < n; i++) {
+            all[kept] = all[i];
+            sums[kept] = sums[i];
+            kept += sums[i] == 0 ? 0 : 1;
+        }
+        return new LoadCase(Arrays.copyOf(all, kept), Arrays.copyOf(sums, kept));
+    }
+
     /** How many units act. */
     public int size() {
         return units.length;

@@ -1,6 +1,7 @@
 package dev.underprop.engine.statics;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -21,6 +22,7 @@ final class Loadings {
     private final List<int[]> groups = new ArrayList<>();
     private final List<Double> groupTotals = new ArrayList<>();
     private final List<Boolean> groupOffset = new ArrayList<>();
+    private final BitSet gapsAlone = new BitSet();
     private final Loading notSummed = new Loading(0, 0, 0, 0);
 
     Loadings(
@@ -200,7 +202,13 @@ final class Loadings {
         groups.add(ALONE);
         groupTotals.add(0.0);
         loadings.add(loading);
+        gapsAlone.set(loadings.size() - 1);
         return loadings.size() - 1;
+    }
+
+    /** Whether a unit was added as one of changed gaps, with no load on anything. */
+    boolean gapsAlone(int unit) {
+        return gapsAlone.get(unit);
     }
 
     /** Whether a unit number is that of a group. */
@@ -222,7 +230,7 @@ final class Loadings {
     double total(LoadCase loadCase) {
         double total = 0;
         for (int i = 0; i < loadCase.size(); i++) {
-            total += Math.abs(loadCase.factor(i)) * total(loadCase.unit(i));
+            total += gapsAlone(loadCase.unit(i)) ? 0 : Math.abs(loadCase.factor(i)) * total(loadCase.unit(i));
         }
         return total;
     }

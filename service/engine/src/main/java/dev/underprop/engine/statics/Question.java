@@ -11,6 +11,11 @@ package dev.underprop.engine.statics;
  */
 record Question(LoadCase loadCase, Rules rules, boolean[] absent, boolean[] pulls, double total, boolean offset) {
 
+    /** The same loads by the same rules with gaps changed. */
+    Question regapped(LoadCase changed) {
+        return new Question(changed, rules, absent, pulls, total, true);
+    }
+
     /** The same rules for one more unit. */
     Question with(Loadings loadings, int unit, double factor) {
         return new Question(

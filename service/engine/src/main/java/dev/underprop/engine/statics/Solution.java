@@ -29,6 +29,7 @@ public final class Solution {
     private final boolean[] pressing;
     private final int changes;
     private final boolean agrees;
+    private double[] movements = {};
 
     Solution(
             ContactSolver solver,
@@ -86,7 +87,10 @@ public final class Solution {
 
     /** Deflection of the carried member at a contact (m), downward positive. */
     public double movement(int contact) {
-        return answer.movements()[contact];
+        if (movements.length == 0) {
+            movements = answer.movements();
+        }
+        return movements[contact];
     }
 
     /**
@@ -134,6 +138,13 @@ public final class Solution {
             into[c] += pressing[c] ? factor * values[c] : 0;
         }
     }
+
+    /** The contact state in which it ended, equal to that of another case with the same contacts closed on the same props. */
+    public Object state() {
+        return new State(solver, answer.closure());
+    }
+
+    private record State(ContactSolver solver, Closure closure) {}
 
     /** Whether another case ended with the same contacts closed on the same props. */
     public boolean sameState(Solution other) {
