@@ -4,6 +4,7 @@ import dev.underprop.app.batch.Batch;
 import dev.underprop.app.http.Entrance;
 import dev.underprop.app.http.Service;
 import dev.underprop.app.http.Settings;
+import dev.underprop.app.log.LogSettings;
 import java.io.PrintWriter;
 import java.net.InetAddress;
 import java.net.UnknownHostException;
@@ -20,9 +21,6 @@ import picocli.CommandLine.Spec;
 @Command(name = "serve", description = "Answers plans by HTTP.", mixinStandardHelpOptions = true, sortOptions = false)
 final class ServeCommand implements Callable<Integer> {
     private static final int HIGHEST_PORT = 65_535;
-
-    /** Where the configuration of the log looks for the form of its lines. */
-    private static final String LOG_FORM = "underprop.log";
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -66,7 +64,7 @@ final class ServeCommand implements Callable<Integer> {
         if (port < 0 || port > HIGHEST_PORT) {
             throw new ParameterException(spec.commandLine(), "A port is a number from 0 to " + HIGHEST_PORT + ".");
         }
-        System.setProperty(LOG_FORM, log.name());
+        System.setProperty(LogSettings.FORM, log.name());
         PrintWriter err = spec.commandLine().getErr();
         Service service;
         boolean secure;

@@ -1,6 +1,7 @@
 package dev.underprop.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.underprop.api.model.PlanCheck;
 import dev.underprop.api.model.PlanVerdict;
@@ -15,6 +16,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -84,7 +86,8 @@ class DeclaredTest {
                 ", seat: { by: \"pocket of the ledger, listed\", load: 900 lb }|seat-strength",
                 "- { question: decay or notches, answer: \"no\" }|joist-notch",
                 "- { question: long duration, answer: \"no\" }|beam-deflection-long-term",
-                ", condition: undisturbed|pad-soil-bearing"
+                ", condition: undisturbed|pad-soil-bearing",
+                ", condition: undisturbed|pad-eccentricity"
             })
     void eachDeclarationTakenOutIsMissed(String declaration, String check) {
         assertThat(PLAN).contains(declaration);
@@ -94,5 +97,49 @@ class DeclaredTest {
         assertThat(missing).contains(check);
         assertThat(notBuilt()).doesNotContain(check);
         assertThat(answer.getVerdict()).isNotEqualTo(PlanVerdict.ADEQUATE);
+    }
+
+    /** Whoever gave a pressure gave it for some ground: that this is it, as it is found, is a declaration too. */
+    @Test
+    void aGivenPressureWantsTheConditionOfItsGround() {
+        String given = PLAN.replace(
+                "table: ibc-1806.2, class: silty sand, foundingDepth: 12 in,",
+                "allowable: 2000 psf, source: letter on file,");
+        assertThat(given).isNotEqualTo(PLAN);
+        PlanCheck silent = check(given.replace(", condition: undisturbed", ""));
+
+        assertThat(check(given).getVerdict()).isEqualTo(PlanVerdict.ADEQUATE);
+        assertThat(silent.getVerdict()).isEqualTo(PlanVerdict.INCOMPLETE);
+        assertThat(notChecked(silent)).containsExactly("pad-eccentricity", "pad-settlement", "pad-soil-bearing");
+    }
+
+    private static double demand(PlanCheck answer, String check) {
+        return answer.getChecks().stream()
+                .filter(c -> c.getCheck().equals(check) && c.getPlace().equals("M2"))
+                .flatMap(c -> Stream.ofNullable(c.getDemand()))
+                .mapToDouble(demand -> demand.getValue())
+                .max()
+                .orElseThrow();
+    }
+
+    /**
+     * Types of posts with a rating alone: 25 mm off the middle of the foot, and said, unless the type states it. The pad of 22 in
+     * weighs 125 psf; the rest of its pressure is the post's, and 6 times the root of 2 over 22 in of it come on at a corner for
+     * each inch that the load is off.
+     */
+    @Test
+    void theLoadOfARatedPostActsOffItsFootUnlessItsTypeStatesHowFar() {
+        PlanCheck silent = check(PLAN);
+        PlanCheck middle = check(PLAN.replace("stiffness: 90 kip/in", "stiffness: 90 kip/in\n    eccentricity: 0 in"));
+        PlanCheck far = check(PLAN.replace("stiffness: 90 kip/in", "stiffness: 90 kip/in\n    eccentricity: 2 in"));
+        double post = demand(silent, "pad-soil-bearing") - 125;
+        double inch = 6 * Math.sqrt(2) / 22 * post;
+
+        assertThat(demand(silent, "pad-eccentricity") - demand(middle, "pad-eccentricity"))
+                .isCloseTo(inch * 25 / 25.4, within(0.01));
+        assertThat(demand(far, "pad-eccentricity") - demand(middle, "pad-eccentricity"))
+                .isCloseTo(inch * 2, within(0.01));
+        assertThat(silent.getAssumptions()).anyMatch(taken -> taken.contains("25 mm off the middle of its foot"));
+        assertThat(middle.getAssumptions()).noneMatch(taken -> taken.contains("25 mm off"));
     }
 }

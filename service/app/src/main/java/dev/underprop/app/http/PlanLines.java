@@ -18,6 +18,7 @@ import java.util.Deque;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Semaphore;
+import java.util.function.Supplier;
 
 /**
  * The operation that takes a plan a line and answers a record a line while it reads. Only so many plans are held as there are places
@@ -26,7 +27,7 @@ import java.util.concurrent.Semaphore;
 final class PlanLines {
     private static final Map<String, String> LATER = Map.of("Retry-After", "10");
 
-    private final PlanDoor door;
+    private final Supplier<PlanDoor> door;
     private final Workbench workbench;
     private final Readiness readiness;
     private final Meters meters;
@@ -42,7 +43,7 @@ final class PlanLines {
      * @param meters counts what is judged
      * @param window plans that a request has in work at the same time
      */
-    PlanLines(PlanDoor door, Workbench workbench, Readiness readiness, Meters meters, int window) {
+    PlanLines(Supplier<PlanDoor> door, Workbench workbench, Readiness readiness, Meters meters, int window) {
         this.meters = meters;
         this.door = door;
         this.workbench = workbench;
@@ -87,7 +88,7 @@ final class PlanLines {
         Stream(Context context, Query.RecordOptions options, boolean packed) {
             this.context = context;
             this.packed = packed;
-            this.judge = new PlanJudge(door, options.answer(), false);
+            this.judge = new PlanJudge(door.get(), options.answer(), false);
             this.records = new LineRecords(options.extent());
         }
 

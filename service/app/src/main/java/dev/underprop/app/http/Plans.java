@@ -9,16 +9,17 @@ import dev.underprop.wire.door.Watch;
 import dev.underprop.wire.tree.Format;
 import io.javalin.http.Context;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** The operations that take a plan. */
 final class Plans {
-    private final PlanDoor door;
+    private final Supplier<PlanDoor> door;
     private final Body body;
     private final Workbench workbench;
     private final Readiness readiness;
     private final Meters meters;
 
-    Plans(PlanDoor door, Body body, Workbench workbench, Readiness readiness, Meters meters) {
+    Plans(Supplier<PlanDoor> door, Body body, Workbench workbench, Readiness readiness, Meters meters) {
         this.meters = meters;
         this.door = door;
         this.body = body;
@@ -27,23 +28,23 @@ final class Plans {
     }
 
     void analyse(Context context) {
-        answer(context, "plan", Query::options, door::analyse);
+        answer(context, "plan", Query::options, PlanDoor::analyse);
     }
 
     void check(Context context) {
-        answer(context, "plan", Query::options, door::check);
+        answer(context, "plan", Query::options, PlanDoor::check);
     }
 
     void lift(Context context) {
-        answer(context, "plan", Query::unitsOnly, door::lift);
+        answer(context, "plan", Query::unitsOnly, PlanDoor::lift);
     }
 
     void sizePads(Context context) {
-        answer(context, "request", Query::options, door::sizePads);
+        answer(context, "request", Query::options, PlanDoor::sizePads);
     }
 
     private interface Question<T> {
-        Answer<T> ask(byte[] text, Format format, AnswerOptions options, Watch watch);
+        Answer<T> ask(PlanDoor door, byte[] text, Format format, AnswerOptions options, Watch watch);
     }
 
     private <T> void answer(
@@ -55,7 +56,7 @@ final class Plans {
         byte[] text = body.read(context);
         Timing timing = Visit.of(context).timing();
         byte[] answer = workbench.run(timing, () -> {
-            T model = judged(subject, question.ask(text, format, options, timing));
+            T model = judged(subject, question.ask(door.get(), text, format, options, timing));
             meters.judged(model);
             return Documents.json(model, false);
         });

@@ -1,9 +1,5 @@
 package dev.underprop.app.http;
 
-import dev.underprop.wire.door.Answer;
-import dev.underprop.wire.door.AnswerOptions;
-import dev.underprop.wire.door.PlanDoor;
-import dev.underprop.wire.tree.Format;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
@@ -14,7 +10,6 @@ import io.javalin.router.EndpointNotFound;
 import io.javalin.router.InternalRouter;
 import io.javalin.util.JavalinException;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -28,9 +23,8 @@ import org.slf4j.LoggerFactory;
 /** The running service. */
 public final class Service implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Service.class);
-    private static final String TRIAL = "/demo/two-spans.yaml";
 
-    private final PlanDoor door = new PlanDoor();
+    private final Trial trial = Trial.begin();
     private final Readiness readiness = new Readiness();
     private final WebPages web = new WebPages();
     private final Meters meters = new Meters();
@@ -50,8 +44,8 @@ public final class Service implements AutoCloseable {
         access = new Access(settings.entrance().tokens().map(Service::tokens));
         workbench = new Workbench(bounds.places(), bounds.waiting(), bounds.analysisTime(), meters);
         meters.watch(workbench, bounds);
-        plans = new Plans(door, new Body(bounds.bodyBytes(), bounds.bodyTime()), workbench, readiness, meters);
-        lines = new PlanLines(door, workbench, readiness, meters, bounds.places());
+        plans = new Plans(trial, new Body(bounds.bodyBytes(), bounds.bodyTime()), workbench, readiness, meters);
+        lines = new PlanLines(trial, workbench, readiness, meters, bounds.places());
         pages = new Pages(readiness, web, meters);
         javalin = Javalin.create(config -> {
             configure(config, settings);
@@ -72,7 +66,7 @@ public final class Service implements AutoCloseable {
     static Service start(Settings settings, Consumer<RoutesConfig> more) {
         Service service = new Service(settings, more);
         service.javalin.start();
-        service.tryOut();
+        service.awaitTrial();
         service.readiness.ready();
         return service;
     }
@@ -154,22 +148,12 @@ public final class Service implements AutoCloseable {
         }
     }
 
-    /** One small plan from reading to writing: what would fail for every plan fails here, before any is taken in. */
-    private void tryOut() {
-        if (!(door.check(trial(), Format.YAML, AnswerOptions.USUAL) instanceof Answer.Judged)) {
+    private void awaitTrial() {
+        try {
+            trial.get();
+        } catch (IllegalStateException e) {
             close();
-            throw new IllegalStateException("The trial plan " + TRIAL + " was not judged");
-        }
-    }
-
-    private static byte[] trial() {
-        try (InputStream in = Service.class.getResourceAsStream(TRIAL)) {
-            if (in == null) {
-                throw new IllegalStateException(TRIAL + " is missing from the class path");
-            }
-            return in.readAllBytes();
-        } catch (IOException e) {
-            throw new UncheckedIOException(TRIAL, e);
+            throw e;
         }
     }
 }

@@ -13,6 +13,7 @@ import dev.underprop.api.model.PostSizing;
 import dev.underprop.api.model.Quantity;
 import dev.underprop.api.model.SizingState;
 import dev.underprop.api.model.SizingVerification;
+import dev.underprop.api.model.StressBelow;
 import dev.underprop.wire.door.Documents;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -75,6 +76,10 @@ final class SizingText {
             proposal(out, post.getProposals().get(i), i == 0 ? "Take" : "Or");
         }
         post.getOpen().forEach(open -> proposal(out, open, "Open"));
+        StressBelow below = post.getBelow();
+        if (below != null) {
+            out.append(Lines.wrapped("    Below: ", 11, below.getMessage()));
+        }
     }
 
     private static String loads(PostSizing post) {

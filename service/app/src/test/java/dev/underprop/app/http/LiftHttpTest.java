@@ -72,6 +72,33 @@ class LiftHttpTest {
         assertThat(check.jsonPath().getList("situations.name")).startsWith("raised");
     }
 
+    /** What was out while the floor was raised, piers and part of a bearing among it, is out in what is pasted back. */
+    @Test
+    void theRaisedFloorNamesPiersAndPartsThatAreOut() throws IOException {
+        String girder =
+                "{ name: far wall, at: 15 ft 9 in, length: 3.5 in, kind: girder, beam: { size: 2x12, plies: 4, species: hem-fir,"
+                        + " grade: No.2, moisture: dry, start: -6 in, length: 13 ft }, piers: [{ name: near pier, at: 0 ft, length: 8 in, kind:"
+                        + " rigid }, { name: middle pier, at: 6 ft, length: 8 in, kind: rigid }, { name: end pier, at: 12 ft, length: 8 in, kind:"
+                        + " rigid }] }";
+        String plan = Demos.text("lift-together.yaml")
+                .replace("{ name: far wall, at: 15 ft 9 in, length: 3.5 in, kind: rigid }", girder)
+                .replace(
+                        "removed: [sill] }",
+                        "removed: [middle pier], removedParts: [{ bearing: sill, from: -1 ft, to: 7 ft }] }")
+                .replace("limits: { perStage", "limits: { mayLeave: [sill, far wall], perStage")
+                .replace("  onto: [sill]\n", "");
+        Response answer = Client.postYaml(LIFTS, plan);
+        JsonNode raised = JSON.readTree(answer.asByteArray()).get("raised");
+
+        assertThat(raised).as(answer.asString()).isNotNull();
+        assertThat(raised.at("/removed/0").asText()).isEqualTo("middle pier");
+        assertThat(raised.at("/removedParts/0/bearing").asText()).isEqualTo("sill");
+        Response check = Client.postYaml(
+                "/v1/plan-checks",
+                plan.replace("situations:\n", "situations:\n  - " + JSON.writeValueAsString(raised) + "\n"));
+        assertThat(check.statusCode()).as(check.asString()).isEqualTo(200);
+    }
+
     @Test
     void aPlanWithoutALiftIsFaulty() {
         Response answer = Client.postYaml(LIFTS, Demos.text("two-spans.yaml"));

@@ -106,10 +106,11 @@ class PadSizingHttpTest {
         return answer.jsonPath().getDouble("posts[0].proposals[0].area.value");
     }
 
-    @Test
-    void groundWhoseConditionIsUnknownPassesNothing() {
-        Response answer = answered(REQUEST.replaceAll(
-                "ground: .*", "ground: { allowable: 3000 psf, source: report, condition: unknown }"));
+    @ParameterizedTest
+    @ValueSource(strings = {"", ", condition: unknown"})
+    void groundOfNoStatedConditionPassesNothing(String condition) {
+        Response answer = answered(
+                REQUEST.replaceAll("ground: .*", "ground: { allowable: 3000 psf, source: report" + condition + " }"));
 
         assertThat(answer.jsonPath().getString("state")).isNotEqualTo("ADEQUATE");
         assertThat(answer.jsonPath().getList("posts[0].proposals")).isEmpty();

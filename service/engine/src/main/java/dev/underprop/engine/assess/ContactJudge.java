@@ -219,7 +219,7 @@ final class ContactJudge {
         Post post = shore.posts().get(head.post());
         double load = greatest(c);
         judgeShaft(c, head, load);
-        judgeGround(c, post, demand(c, load));
+        judgeGround(c, post, demand(c, post, load));
         add(
                 CheckId.POST_CONTACT,
                 c,
@@ -266,11 +266,12 @@ final class ContactJudge {
     }
 
     /** What the post of a contact brings on its pad. */
-    private PadLoad demand(int c, double load) {
-        return new PadLoad(
+    private PadLoad demand(int c, Post post, double load) {
+        return PadLoad.on(
+                post.type(),
                 load,
                 factored(c),
-                PadLoad.lean(run.plan().circumstances().limits().plumb()));
+                run.plan().circumstances().limits().plumb());
     }
 
     private PadOverlap.Placed placed(int c, ContactPlace.OnPost head) {
@@ -332,7 +333,7 @@ final class ContactJudge {
     private void judgePad(int c, ContactPlace.OnPost head, double load) {
         Post post = run.plan().shores().get(head.shore()).posts().get(head.post());
         Ground ground = run.plan().ground();
-        PadLoad demand = demand(c, load);
+        PadLoad demand = demand(c, post, load);
         Working strong = working();
         add(
                 CheckId.PAD_STRENGTH,

@@ -389,9 +389,10 @@ public final class StudiedFloor {
 
     /** Pressure under its pad against what the ground is allowed to take. */
     public Finding pad(ContactPlace.OnPost head, double load) {
-        PadLoad on = new PadLoad(
-                load, Double.NaN, PadLoad.lean(plan().circumstances().limits().plumb()));
-        return PadPressure.judge(post(head), plan().ground(), on, Working.OFF);
+        Post post = post(head);
+        PadLoad on = PadLoad.on(
+                post.type(), load, Double.NaN, plan().circumstances().limits().plumb());
+        return PadPressure.judge(post, plan().ground(), on, Working.OFF);
     }
 
     public Post post(ContactPlace.OnPost head) {

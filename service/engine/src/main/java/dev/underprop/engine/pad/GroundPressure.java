@@ -106,12 +106,16 @@ public final class GroundPressure {
                 new CheckResult.Refused(
                         Measure.PRESSURE, pressure, "organic ground and peat carry no pad; have it investigated");
             case FILL -> new CheckResult.NotChecked("the ground is fill; that the value was given for it is not shown");
-            case UNKNOWN ->
-                new CheckResult.NotChecked(
-                        "the condition of the ground is unknown, so that the value is not shown to hold for"
-                                + " it (declare: condition)");
-            case UNDISTURBED, UNSTATED -> new CheckResult.Judged(Measure.PRESSURE, pressure, ground.pressure());
+            case UNKNOWN -> unproved("unknown");
+            case UNSTATED -> unproved("not stated");
+            case UNDISTURBED -> new CheckResult.Judged(Measure.PRESSURE, pressure, ground.pressure());
         };
+    }
+
+    /** Whoever gave the value gave it for some ground; that this is it, as it is found, the plan has to say. */
+    private static Finding unproved(String condition) {
+        return new CheckResult.NotChecked("the condition of the ground is " + condition
+                + ", so that the value is not shown to hold for it (declare: condition)");
     }
 
     private static Finding judge(Ground.Presumptive ground, double pressure) {

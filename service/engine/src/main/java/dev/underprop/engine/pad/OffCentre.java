@@ -2,10 +2,6 @@ package dev.underprop.engine.pad;
 
 import dev.underprop.engine.check.Working;
 import dev.underprop.engine.plan.Pad;
-import dev.underprop.engine.plan.Post;
-import dev.underprop.engine.plan.PostType;
-import dev.underprop.engine.plan.Telescope;
-import dev.underprop.engine.plan.TimberPost;
 import dev.underprop.engine.standard.Citation;
 import dev.underprop.engine.standard.Dimension;
 import dev.underprop.engine.standard.Outcome;
@@ -21,17 +17,15 @@ final class OffCentre {
     static final Citation PLANE = Citation.remembered(
             "statics", "", "plane pressure under a stiff pad within the kern, 1 + 6 e/B + 6 e/L, no tension");
 
+    private static final Citation USUAL =
+            Citation.remembered("BS 5975", "", "practice for props, 25 mm where it is not stated");
+
     private OffCentre() {}
 
-    /**
-     * How far off the middle (m) the load passes through the pad's underside.
-     *
-     * @param type of the post
-     */
-    static double of(Pad pad, Pad.Within centring, Post.Type type, PadLoad load, Working working) {
-        double foot = Math.max(load.foot(), atFoot(type));
+    /** How far off the middle (m) the load passes through the pad's underside. */
+    static double of(Pad pad, Pad.Within centring, PadLoad load, Working working) {
         working.plan("c", "post off the middle of its pad", Dimension.LENGTH, centring.distance());
-        working.plan("ef", "load off the middle of the post's foot", Dimension.LENGTH, foot);
+        double foot = atFoot(load.foot(), working);
         working.plan("i", "sideways force over load", Dimension.NUMBER, load.lean());
         working.plan("t", "thickness of the pad", Dimension.LENGTH, pad.thickness());
         return working.step(
@@ -56,16 +50,11 @@ final class OffCentre {
         return factor;
     }
 
-    /** How far off the middle of its foot (m) a post is judged with its load; 0 where its type says nothing of it. */
-    private static double atFoot(Post.Type type) {
-        if (!(type instanceof PostType known)) {
-            return 0;
-        }
-        double tube = known.tube() instanceof PostType.Pipe pipe ? pipe.eccentricity() : 0;
-        if (known.shaft() instanceof TimberPost timber) {
-            return Math.max(tube, timber.eccentricity());
-        }
-        return known.shaft() instanceof Telescope telescope ? Math.max(tube, telescope.eccentricity()) : tube;
+    private static double atFoot(PadLoad.Foot foot, Working working) {
+        String what = "load off the middle of the post's foot";
+        return foot.stated()
+                ? working.plan("ef", what, Dimension.LENGTH, foot.off())
+                : working.rule("ef", what + ", which nobody states", Dimension.LENGTH, foot.off(), USUAL, "");
     }
 
     /**

@@ -40,7 +40,7 @@ public final class PadEccentricity {
                 load.greatest() + pad.weightOf(weight),
                 GroundPressure.total(pad));
         double mean = working.step("q", "mean pressure", Dimension.STRESS, total / pad.area(), "Q / A");
-        double passes = OffCentre.of(pad, centring, post.type(), load, working);
+        double passes = OffCentre.of(pad, centring, load, working);
         double tilt = GroundPressure.tilt(load, total, "Q", working);
         Working upright = working.branch();
         Finding central = GroundPressure.judge(ground, Tread.whole(pad, mean, tilt), "q", upright);

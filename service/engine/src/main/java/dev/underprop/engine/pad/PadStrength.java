@@ -63,7 +63,7 @@ public final class PadStrength {
             return uncentred(pad);
         }
         Plate base = type.base();
-        double off = OffCentre.of(pad, centring, type, load, working);
+        double off = OffCentre.of(pad, centring, load, working);
         if (pad.make() instanceof Pad.Stack crib) {
             return CribPad.judge(pad, crib, base, load.greatest(), off, working);
         }

@@ -13,9 +13,22 @@ import java.util.List;
  * @param tube of which it is made, or that none is described
  * @param named class of a standard that it is declared to be of, or that none is named
  * @param shaft of another make than one tube, or that none is described
+ * @param eccentricity how far off the middle of the foot the load may act (m), not negative, NaN where not stated
  */
-public record PostType(String name, Rating rating, Plate head, Plate base, Tube tube, Named named, Shaft shaft)
+public record PostType(
+        String name, Rating rating, Plate head, Plate base, Tube tube, Named named, Shaft shaft, double eccentricity)
         implements Post.Type {
+
+    public PostType {
+        if (!Double.isNaN(eccentricity)) {
+            Sense.notNegative(eccentricity, "eccentricity");
+        }
+    }
+
+    /** A type of which it is not stated where on its foot the load acts. */
+    public PostType(String name, Rating rating, Plate head, Plate base, Tube tube, Named named, Shaft shaft) {
+        this(name, rating, head, base, tube, named, shaft, Double.NaN);
+    }
 
     /** A type of whose tube nothing is said. */
     public PostType(String name, Rating rating, Plate head, Plate base) {

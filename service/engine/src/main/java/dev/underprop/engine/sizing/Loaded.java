@@ -47,7 +47,7 @@ public record Loaded(Post post, String shore, double y, PadLoad load, double lea
                 Math.max(load.greatest(), other.load.greatest()),
                 Math.max(load.factored(), other.load.factored()),
                 Math.max(load.lean(), other.load.lean()),
-                Math.max(load.foot(), other.load.foot()));
+                load.foot().further(other.load.foot()));
         return new Loaded(post, shore, y, most, Math.min(least, other.least));
     }
 

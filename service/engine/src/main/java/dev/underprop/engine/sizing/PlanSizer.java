@@ -128,7 +128,6 @@ public final class PlanSizer {
 
     /** The posts of a plan under the envelope of their loads, shore by shore. */
     static List<Loaded> loaded(JobPlan plan, Assessment assessment) {
-        double lean = PadLoad.lean(plan.circumstances().limits().plumb());
         List<Loaded> posts = new ArrayList<>();
         for (int s = 0; s < plan.shores().size(); s++) {
             Shore shore = plan.shores().get(s);
@@ -142,8 +141,13 @@ public final class PlanSizer {
                     factored = Math.max(factored, result.factored().value());
                     least = Math.min(least, Math.max(0, result.least().value()));
                 }
-                PadLoad load = new PadLoad(greatest, factored, lean);
-                posts.add(new Loaded(shore.posts().get(p), shore.name(), shore.y(), load, least));
+                Post post = shore.posts().get(p);
+                PadLoad load = PadLoad.on(
+                        post.type(),
+                        greatest,
+                        factored,
+                        plan.circumstances().limits().plumb());
+                posts.add(new Loaded(post, shore.name(), shore.y(), load, least));
             }
         }
         return posts;

@@ -201,7 +201,7 @@ final class CapacityFigures {
     static double padArea(Case published, Expected wanted) {
         double load = wanted.given().number("load_lbf") * Plans.POUND;
         Ground soil = new Ground.Given(
-                wanted.given().number("soil_psf") * Plans.PSF, "as the row states", Ground.Condition.UNSTATED);
+                wanted.given().number("soil_psf") * Plans.PSF, "as the row states", Ground.Condition.UNDISTURBED);
         Member member = Lumber.member("HF", "No.2", "2x10", 3);
         JobPlan plan = Simple.beam(
                 member, 2, 0.1, 0.1, List.of(Simple.point(0, load), Simple.point(2, load)), Simple.squareMetre(), soil);

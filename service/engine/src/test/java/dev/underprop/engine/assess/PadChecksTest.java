@@ -54,25 +54,25 @@ class PadChecksTest {
     }
 
     /**
-     * 1.4 times 10 kN on 0.6 m², and 1.0763445 of it at the corner: 0.026186 of 0.25 m is the lean of 1.5 degrees. Beyond half of
-     * the plate of 0.2 m by 1 m stand out 0.25 m both ways: q 0.25²/2 over 0.1992²/6.
+     * 1.4 times 10 kN on 0.6 m², and 1.3678921 of it at the corner: 0.026186 of 0.25 m is the lean of 1.5 degrees, and 25 mm are
+     * taken of a foot of which nothing is said. Beyond half of the plate of 0.2 m by 1 m stand out 0.25 m both ways: q 0.25²/2 over 0.1992²/6.
      */
     @Test
     void concreteIsJudgedByTheStrengthCombinations() {
         CheckResult result = check(CheckId.PAD_STRENGTH, new Pad.Within(0), new Limits.NoSettlement());
 
-        assertThat(((CheckResult.Judged) result.finding()).demand()).isCloseTo(118_673, within(2.0));
+        assertThat(((CheckResult.Judged) result.finding()).demand()).isCloseTo(150_817, within(2.0));
         assertThat(result.verdict()).isEqualTo(Verdict.PASS);
         assertThat(((CheckResult.InCase) result.where()).combination()).isEqualTo("1.4 D");
     }
 
-    /** (10 kN x (1 + 6 x 1.943651 x 0.006546 m) + 3600 N) / 0.6 m². */
+    /** (10 kN x (1 + 6 x 1.943651 x (0.025 m + 0.006546 m)) + 3600 N) / 0.6 m². */
     @Test
     void theCornerIsJudgedByTheAllowableStressCombinations() {
         CheckResult result = check(CheckId.PAD_ECCENTRICITY, new Pad.Within(0), new Limits.NoSettlement());
 
         assertThat(((CheckResult.Judged) result.finding()).demand())
-                .isCloseTo((13_600 + 10_000 * 0.0763445) / 0.6, within(2.0));
+                .isCloseTo((13_600 + 10_000 * 0.3678921) / 0.6, within(2.0));
     }
 
     /** The radius of relative stiffness is 1.0928 m, as worked out beside the slab's own rule: three of them are 3.278 m. */

@@ -75,7 +75,11 @@ final class PadFigures {
         Post post = Props.post(whole, whole, pad);
         double load = 1000;
         CheckResult.Judged judged = Props.judged(PadStrength.judge(
-                post, new Ground.Unstated(), new PadLoad(load, load, 0), Double.POSITIVE_INFINITY, Working.OFF));
+                post,
+                new Ground.Unstated(),
+                new PadLoad(load, load, 0, new PadLoad.Foot(0, true)),
+                Double.POSITIVE_INFINITY,
+                Working.OFF));
         return load * judged.capacity() / judged.demand();
     }
 

@@ -91,7 +91,10 @@ class PostAndPadTest {
 
     private static Finding on(Ground ground, Post.Footing pad) {
         return PadPressure.judge(
-                post(2, new Post.NoType(), pad), ground, new PadLoad(10_000, Double.NaN, 0.025), Working.OFF);
+                post(2, new Post.NoType(), pad),
+                ground,
+                new PadLoad(10_000, Double.NaN, 0.025, new PadLoad.Foot(0, true)),
+                Working.OFF);
     }
 
     private static Ground presumptive(Ground.Condition condition, double depth) {
@@ -106,7 +109,8 @@ class PostAndPadTest {
         assertThat(((CheckResult.Judged) finding).demand()).isCloseTo(50_000 + 6_000, within(1e-9));
         assertThat(capacity(finding)).isEqualTo(95_000);
         assertThat(capacity(on(
-                        new Ground.Given(70_000, "report", Ground.Condition.UNSTATED), pad(new Pad.Known(0, false)))))
+                        new Ground.Given(70_000, "report", Ground.Condition.UNDISTURBED),
+                        pad(new Pad.Known(0, false)))))
                 .isEqualTo(70_000);
     }
 
@@ -126,9 +130,22 @@ class PostAndPadTest {
                         on(presumptive(Ground.Condition.UNDISTURBED, 0.3), known),
                         on(new Ground.Given(95_000, "report", Ground.Condition.FILL), known),
                         on(new Ground.Unstated(), known),
-                        on(new Ground.Given(95_000, "report", Ground.Condition.UNSTATED), pad(new Pad.Unknown())),
-                        on(new Ground.Given(95_000, "report", Ground.Condition.UNSTATED), new Post.NoPad())))
+                        on(new Ground.Given(95_000, "report", Ground.Condition.UNDISTURBED), pad(new Pad.Unknown())),
+                        on(new Ground.Given(95_000, "report", Ground.Condition.UNDISTURBED), new Post.NoPad())))
                 .allMatch(f -> f instanceof CheckResult.NotChecked);
+    }
+
+    /** A value may have been given for other ground, or for this ground as it once was: the plan must say how it is found. */
+    @ParameterizedTest
+    @CsvSource({"UNSTATED, not stated", "UNKNOWN, unknown"})
+    void aValueGivenForGroundOfNoStatedConditionIsNotShownToHold(Ground.Condition condition, String words) {
+        Finding finding = on(new Ground.Given(95_000, "report", condition), pad(new Pad.Known(24_000, true)));
+
+        assertThat(finding)
+                .isInstanceOfSatisfying(
+                        CheckResult.NotChecked.class,
+                        open -> assertThat(open.reason())
+                                .contains("the condition of the ground is " + words, "(declare: condition)"));
     }
 
     @Test

@@ -61,7 +61,7 @@ class MatPadTest {
     }
 
     private static Finding judge(Post post, double load) {
-        return PadStrength.judge(post, Under.FIRM, new PadLoad(load, Double.NaN, 0), Under.ALONE, Working.OFF);
+        return PadStrength.judge(post, Under.FIRM, Under.central(load, Double.NaN, 0), Under.ALONE, Working.OFF);
     }
 
     private static Pad.Mat mat(int sleepers, int bearers) {
@@ -109,7 +109,7 @@ class MatPadTest {
         assertThat(refusal(PadStrength.judge(
                         post(0.6, 3 * WIDTH, 2 * THICK, mat(3, 1), 0.01),
                         Under.FIRM,
-                        new PadLoad(5000, Double.NaN, 1),
+                        Under.central(5000, Double.NaN, 1),
                         Under.ALONE,
                         Working.OFF)))
                 .contains("lifts");

@@ -11,6 +11,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.underprop.engine.check.CheckResult.Finding;
 import dev.underprop.engine.check.Working;
 import dev.underprop.engine.plan.Ground;
+import dev.underprop.engine.plan.Limits;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
 import org.junit.jupiter.api.Test;
@@ -22,7 +23,7 @@ class PadEccentricityTest {
 
     private static Finding judge(Pad.Weight weight, Pad.Centring centring, Ground ground, double load) {
         Pad pad = pad(Pad.Kind.CONCRETE, new Pad.Unmade(), weight, centring);
-        return PadEccentricity.judge(post(pad), ground, new PadLoad(load, load, 0.04), Working.OFF);
+        return PadEccentricity.judge(post(pad), ground, Under.central(load, load, 0.04), Working.OFF);
     }
 
     /** 12 kN: (13.44 kN + 12 kN x 0.04 m x 6 x root(1/0.6² + 1/0.4²)) / 0.24 m². */
@@ -40,8 +41,9 @@ class PadEccentricityTest {
     void theLoadStandsOffTheMiddleOfThePostToo() {
         Pad pad = pad(Pad.Kind.CONCRETE, new Pad.Unmade(), Under.HEAVY, new Pad.Within(0.01));
         Post post = post(0, Under.tube(0.02), pad);
+        PadLoad load = PadLoad.on(post.type(), 12_000, 12_000, new Limits.Plumb(StrictMath.atan(0.04), true));
 
-        assertThat(judged(PadEccentricity.judge(post, Under.FIRM, new PadLoad(12_000, 12_000, 0.04), Working.OFF))
+        assertThat(judged(PadEccentricity.judge(post, Under.FIRM, load, Working.OFF))
                         .demand())
                 .isCloseTo(92055.5, within(1.0));
     }
@@ -70,7 +72,8 @@ class PadEccentricityTest {
                 .contains("unit weight");
         assertThat(reason(judge(Under.HEAVY, new Pad.Within(0), new Ground.Unstated(), 1000)))
                 .contains("ground");
-        assertThat(reason(PadEccentricity.judge(post(new Post.NoPad()), Under.FIRM, new PadLoad(1, 1, 0), Working.OFF)))
+        assertThat(reason(
+                        PadEccentricity.judge(post(new Post.NoPad()), Under.FIRM, Under.central(1, 1, 0), Working.OFF)))
                 .contains("no pad");
     }
 
@@ -79,7 +82,7 @@ class PadEccentricityTest {
     void theRequestMaySayHowFarOffTheFootTheLoadActs() {
         Pad pad = pad(Pad.Kind.CONCRETE, new Pad.Unmade(), Under.HEAVY, new Pad.Within(0.01));
         Post post = post(0, new Post.NoType(), pad);
-        PadLoad load = new PadLoad(12_000, 12_000, 0.04, 0.02);
+        PadLoad load = new PadLoad(12_000, 12_000, 0.04, new PadLoad.Foot(0.02, true));
 
         assertThat(judged(PadEccentricity.judge(post, Under.FIRM, load, Working.OFF))
                         .demand())
@@ -96,7 +99,7 @@ class PadEccentricityTest {
         Pad mat = new Pad(
                 "mat", Pad.Kind.TIMBER, 2.4, 0.3, 0.1, Under.NO_WEIGHT, new Pad.Unmade(), new Pad.Within(0.045));
         Ground sand = GroundStrengthTest.sand(0);
-        PadLoad load = new PadLoad(10_000, 10_000, 0);
+        PadLoad load = Under.central(10_000, 10_000, 0);
         double middle = Under.ratio(PadPressure.judge(post(mat), sand, load, Working.OFF));
 
         assertThat(Under.ratio(PadEccentricity.judge(post(mat), sand, load, Working.OFF)) / middle)

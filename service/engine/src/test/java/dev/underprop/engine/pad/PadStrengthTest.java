@@ -32,7 +32,7 @@ class PadStrengthTest {
     private static final double BENDING = 1.114029e6;
 
     private static Finding judge(Pad pad, double load, double factored, double lean) {
-        return PadStrength.judge(post(pad), Under.FIRM, new PadLoad(load, factored, lean), Under.ALONE, Working.OFF);
+        return PadStrength.judge(post(pad), Under.FIRM, Under.central(load, factored, lean), Under.ALONE, Working.OFF);
     }
 
     private static Pad cast(double strength, Pad.Centring centring) {
@@ -93,12 +93,9 @@ class PadStrengthTest {
      */
     @Test
     void theLoadStandsOffTheMiddleOfThePostToo() {
+        Post post = post(0, Under.tube(0.005), cast(20e6, new Pad.Within(0.015)));
         Finding finding = PadStrength.judge(
-                post(0, Under.tube(0.005), cast(20e6, new Pad.Within(0.015))),
-                Under.FIRM,
-                new PadLoad(1, 50_000, 0),
-                Under.ALONE,
-                Working.OFF);
+                post, Under.FIRM, new PadLoad(1, 50_000, 0, PadLoad.Foot.of(post.type())), Under.ALONE, Working.OFF);
 
         assertThat(judged(finding).demand()).isCloseTo(0.984421e6 * 1.360555 * 0.265 * 0.265 / 0.0625, within(5.0));
     }
@@ -122,14 +119,14 @@ class PadStrengthTest {
         assertThat(reason(PadStrength.judge(
                         post(0, new Post.NoType(), cast(20e6, MIDDLE)),
                         Under.FIRM,
-                        new PadLoad(1, 1, 0),
+                        Under.central(1, 1, 0),
                         Under.ALONE,
                         Working.OFF)))
                 .contains("no post type");
         Pad small = new Pad("small", Kind.CONCRETE, 0.19, 0.4, 0.25, Under.HEAVY, new Pad.Cast(20e6), MIDDLE);
         assertThat(reason(judge(small, 1, 1000, 0))).contains("beyond its pad");
         assertThat(reason(PadStrength.judge(
-                        post(new Post.NoPad()), Under.FIRM, new PadLoad(1, 1, 0), Under.ALONE, Working.OFF)))
+                        post(new Post.NoPad()), Under.FIRM, Under.central(1, 1, 0), Under.ALONE, Working.OFF)))
                 .contains("no pad");
     }
 
@@ -193,7 +190,7 @@ class PadStrengthTest {
         PostType.Plate plate = new PostType.Plate(along, across);
         PostType type = new PostType("type", new PostType.NotRated(), plate, plate);
         return PadStrength.judge(
-                post(0, type, pad), Under.FIRM, new PadLoad(load, Double.NaN, 0), Under.ALONE, Working.OFF);
+                post(0, type, pad), Under.FIRM, Under.central(load, Double.NaN, 0), Under.ALONE, Working.OFF);
     }
 
     /**
@@ -283,13 +280,13 @@ class PadStrengthTest {
     @Test
     void postsNearOneAnotherOnASlabAreNotChecked() {
         Post post = post(slab(20e6, "two cores", Stands.INTERIOR));
-        PadLoad load = new PadLoad(1, 20_000, 0);
+        PadLoad load = Under.central(1, 20_000, 0);
 
         assertThat(ratio(PadStrength.judge(post, Under.FIRM, load, 3.279, Working.OFF)))
                 .isLessThan(1);
         assertThat(reason(PadStrength.judge(post, Under.FIRM, load, 3.278, Working.OFF)))
                 .contains("another post");
-        assertThat(ratio(PadStrength.judge(post, Under.FIRM, new PadLoad(1, 40_000, 0), 1.2, Working.OFF)))
+        assertThat(ratio(PadStrength.judge(post, Under.FIRM, Under.central(1, 40_000, 0), 1.2, Working.OFF)))
                 .isGreaterThan(1);
     }
 
@@ -308,7 +305,7 @@ class PadStrengthTest {
         assertThat(reason(PadStrength.judge(
                         post(slab(20e6, "core", Stands.EDGE)),
                         new Ground.Unstated(),
-                        new PadLoad(1, 1, 0),
+                        Under.central(1, 1, 0),
                         Under.ALONE,
                         Working.OFF)))
                 .contains("gives is not known");

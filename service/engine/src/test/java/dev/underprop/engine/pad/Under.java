@@ -44,6 +44,11 @@ final class Under {
         return post(0, new PostType("type", new PostType.NotRated(), BASE, BASE), pad);
     }
 
+    /** A load in the middle of its foot. */
+    static PadLoad central(double greatest, double factored, double lean) {
+        return new PadLoad(greatest, factored, lean, new PadLoad.Foot(0, true));
+    }
+
     static CheckResult.Judged judged(Finding finding) {
         return (CheckResult.Judged) finding;
     }

@@ -36,7 +36,7 @@ final class Offers {
     static Loaded post(String name, double x, double load) {
         PostType type = new PostType("type", new PostType.NotRated(), BASE, BASE);
         Post post = new Post(name, x, 2, new Post.NoStiffness(), 0, 0, type, new Post.NoPad());
-        return new Loaded(post, "S", 0, new PadLoad(load, 1.4 * load, 0.025), load / 2);
+        return new Loaded(post, "S", 0, new PadLoad(load, 1.4 * load, 0.025, new PadLoad.Foot(0, true)), load / 2);
     }
 
     static Ground ground(double pressure) {

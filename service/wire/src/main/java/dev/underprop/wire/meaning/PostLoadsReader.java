@@ -34,7 +34,7 @@ final class PostLoadsReader {
     private final boolean cut;
     private final double lean;
     private final Optional<Supplier<PostType.Plate>> common;
-    private final double foot;
+    private final PadLoad.Foot foot;
 
     PostLoadsReader(Spot root, PadSizingRequest model, Excavation excavation, Limits limits) {
         this.root = root;
@@ -42,8 +42,13 @@ final class PostLoadsReader {
         this.cut = excavation instanceof Excavation.Cuts;
         this.lean = PadLoad.lean(limits.plumb());
         this.common = plate(model.getBasePlate(), root.member("basePlate"));
-        this.foot = root.text("eccentricity", model.getEccentricity())
-                .quantityOr(Range.ECCENTRICITY, PostType.Pipe.ECCENTRICITY);
+        this.foot = foot(root.text("eccentricity", model.getEccentricity()), PadLoad.Foot.USUAL);
+    }
+
+    private static PadLoad.Foot foot(Text eccentricity, PadLoad.Foot otherwise) {
+        double off = eccentricity.quantityOr(Range.ECCENTRICITY, otherwise.off());
+        // What is given but faulty has been reported; no load is made of it.
+        return eccentricity.given() && off >= 0 ? new PadLoad.Foot(off, true) : otherwise;
     }
 
     private static Optional<Supplier<PostType.Plate>> plate(dev.underprop.api.model.@Nullable Plate plate, Spot at) {
@@ -70,7 +75,7 @@ final class PostLoadsReader {
         double x = placed ? atX.quantity(Range.POSITION) : atX.quantityOr(Range.POSITION, 0);
         double y = across ? atY.quantity(Range.POSITION) : atY.quantityOr(Range.POSITION, 0);
         Optional<Supplier<PostType.Plate>> own = plate(given.getBasePlate(), at.member("basePlate"));
-        double off = at.text("eccentricity", given.getEccentricity()).quantityOr(Range.ECCENTRICITY, foot);
+        PadLoad.Foot off = foot(at.text("eccentricity", given.getEccentricity()), foot);
         Text service = at.text("service", given.getService());
         Text factored = at.text("factored", given.getFactored());
         Map<LoadKind, Double> parts = parts(given, at);

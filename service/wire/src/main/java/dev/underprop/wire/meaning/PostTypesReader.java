@@ -53,11 +53,19 @@ final class PostTypesReader {
                 PropClassReader.read(at.text("propClass", type.getPropClass()));
         Supplier<? extends dev.underprop.engine.plan.PostType.Shaft> shaft = shaft(type, at);
         Supplier<dev.underprop.engine.plan.PostType.Rating> rating = rating(type.getRating(), at.member("rating"));
+        double off = at.text("eccentricity", type.getEccentricity()).quantityOr(Range.ECCENTRICITY, Double.NaN);
         return new Draft(
                 stiffness,
                 EndReader.read(type.getHead(), type.getFoot(), at),
                 () -> new dev.underprop.engine.plan.PostType(
-                        type.getName(), rating.get(), head.get(), base.get(), tube.get(), named.get(), shaft.get()));
+                        type.getName(),
+                        rating.get(),
+                        head.get(),
+                        base.get(),
+                        tube.get(),
+                        named.get(),
+                        shaft.get(),
+                        off));
     }
 
     private Supplier<? extends dev.underprop.engine.plan.PostType.Shaft> shaft(PostType type, Spot at) {

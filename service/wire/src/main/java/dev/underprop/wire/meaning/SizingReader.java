@@ -80,6 +80,7 @@ public final class SizingReader {
                         plan.basis(), plan.floor(), plan.shores(), own.get(), plan.situations(), plan.circumstances())
                 : plan;
         List<String> assumptions = new ArrayList<>(understood.assumptions());
+        assumptions.addAll(Taken.ofFeet(whole, understood.assumptions()));
         assumptions.addAll(SizingTaken.of(whole.ground(), ground));
         assumptions.add(SizingTaken.TURNED);
         return new SizingReading.OfPlan(whole, stock.candidates(), objective.orElseThrow(), stock.pads(), assumptions);

@@ -20,9 +20,8 @@ final class SizingTaken {
     static List<String> of(Ground ground, boolean beside) {
         List<String> list = new ArrayList<>();
         if (beside && ground.top() instanceof Ground.Given given) {
-            list.add(
-                    "The allowable bearing pressure holds for the ground, its condition and the founding depth as they are on"
-                            + " site (" + given.source() + ").");
+            list.add("The allowable bearing pressure holds for the ground and the founding depth as they are on site ("
+                    + given.source() + ").");
         }
         if (!(ground instanceof Ground.Layered)) {
             list.add(

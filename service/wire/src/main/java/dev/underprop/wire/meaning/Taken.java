@@ -4,6 +4,7 @@ import dev.underprop.api.model.Bearing;
 import dev.underprop.api.model.JobPlan;
 import dev.underprop.api.model.Load;
 import dev.underprop.api.model.PostType;
+import dev.underprop.engine.pad.PadLoad;
 import dev.underprop.engine.plan.Girder;
 import dev.underprop.engine.plan.Ground;
 import dev.underprop.engine.plan.Member;
@@ -18,6 +19,10 @@ import java.util.stream.Stream;
 
 /** What reading took because the plan does not say it, in words. */
 final class Taken {
+
+    private static final String FOOT =
+            "The load of a post whose type states no eccentricity, or that is of no type, acts 25 mm off the middle of its foot, as"
+                    + " of tubes (BS 5975 practice for props; from memory).";
 
     private Taken() {}
 
@@ -57,11 +62,28 @@ final class Taken {
                     "The load on a tube or a telescopic post whose eccentricity is not stated acts 25 mm off its middle at both"
                             + " ends (BS 5975 practice for props; from memory).");
         }
+        if (posts(plan).anyMatch(post -> post.footing() instanceof Pad && inTheDark(post))) {
+            list.add(FOOT);
+        }
         if (plan.ground().top() instanceof Ground.Given given) {
-            list.add("The allowable bearing pressure holds for the ground, its condition and the founding depth as they"
-                    + " are on site (" + given.source() + ").");
+            list.add("The allowable bearing pressure holds for the ground and the founding depth as they are on site ("
+                    + given.source() + ").");
         }
         return list;
+    }
+
+    /** Where pads are proposed for posts that have none yet. @param said what is said of the plan already */
+    static List<String> ofFeet(dev.underprop.engine.plan.JobPlan plan, List<String> said) {
+        return !said.contains(FOOT) && posts(plan).anyMatch(Taken::inTheDark) ? List.of(FOOT) : List.of();
+    }
+
+    /** Whether nobody says where on its foot the load of a post acts. */
+    private static boolean inTheDark(Post post) {
+        return !PadLoad.Foot.of(post.type()).stated();
+    }
+
+    private static Stream<Post> posts(dev.underprop.engine.plan.JobPlan plan) {
+        return plan.shores().stream().flatMap(shore -> shore.posts().stream());
     }
 
     private static boolean hasStrengthSnow(Load load) {
@@ -109,11 +131,8 @@ final class Taken {
                                 .filter(Girder.class::isInstance)
                                 .map(body -> ((Girder) body).member()),
                         plan.shores().stream().map(dev.underprop.engine.plan.Shore::beam),
-                        plan.shores().stream()
-                                .flatMap(shore -> shore.posts().stream())
-                                .flatMap(Taken::timberPost),
-                        plan.shores().stream()
-                                .flatMap(shore -> shore.posts().stream())
+                        posts(plan).flatMap(Taken::timberPost),
+                        posts(plan)
                                 .filter(post -> post.footing() instanceof Pad pad && pad.make() instanceof Pad.Mat)
                                 .map(post -> ((Pad.Mat) ((Pad) post.footing()).make()).timber()))
                 .flatMap(stream -> stream);

@@ -7,6 +7,7 @@ import dev.underprop.engine.sizing.Objective;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Reads what a plan asks of pads besides being checked. */
@@ -56,6 +57,9 @@ final class WishReader {
                         stock.candidates(),
                         objective.orElseThrow(),
                         stock.pads(),
-                        SizingTaken.of(plan.ground(), false)));
+                        Stream.concat(
+                                        Taken.ofFeet(plan, List.of()).stream(),
+                                        SizingTaken.of(plan.ground(), false).stream())
+                                .toList()));
     }
 }
