@@ -8,6 +8,9 @@ sealed interface Bands permits PlainBands, TwofoldBands {
 
     Bands copy();
 
+    /** How many numbers it holds. */
+    int numbers();
+
     /** Adds to entry (i, j) and, being symmetric, (j, i). */
     void add(int i, int j, double value);
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,8 +27,8 @@ import java.util.Map;
  */
 public final class ContactSolver {
 
-    /** Numbers that the answers of all kept states may hold: 16 MB a solver. What is dropped is factorised again. */
-    private static final long MEMORY = 2_000_000;
+    /** Numbers that all kept states may hold, their rows and ways to neighbours aside: 16 MB a solver. What is dropped is factorised again. */
+    private static final int MEMORY = 2_000_000;
 
     /** States kept however large they are. */
     private static final int FEWEST = 8;
@@ -52,14 +53,8 @@ public final class ContactSolver {
 
     private final Assembly assembly;
     private final Props props;
-    private final Map<Closure, ContactState> states = new LinkedHashMap<>(16, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Closure, ContactState> eldest) {
-            return size() > FEWEST && held() > MEMORY;
-        }
-    };
+    private final Map<Closure, ContactState> states = new LinkedHashMap<>(16, 0.75f, true);
+    private final Kept.Parts parts = new Kept.Parts();
     private final Map<Rules, Recall> recalls = new HashMap<>();
     private final Rules own;
     private Rules lastRules;
@@ -439,22 +434,30 @@ public final class ContactSolver {
         return strongest > LEVERAGE * total || widest > WIDE * assembly.shortest();
     }
 
-    private long held() {
-        long held = 0;
-        for (ContactState state : states.values()) {
-            held += state.numbers();
-        }
-        return held;
-    }
-
     ContactState state(Closure closure) {
         ContactState known = states.get(closure);
         if (known == null) {
-            known = new ContactState(assembly, props, closure);
+            makeRoom();
+            known = new ContactState(assembly, props, closure, parts);
             states.put(closure, known);
             solves++;
         }
         return known;
+    }
+
+    /** Drops the states asked for longest ago where all of them hold too much. */
+    private void makeRoom() {
+        long held = 0;
+        for (ContactState state : states.values()) {
+            held += state.numbers();
+        }
+        Iterator<ContactState> eldest = states.values().iterator();
+        while (held > MEMORY && states.size() > FEWEST) {
+            ContactState state = eldest.next();
+            held -= state.numbers();
+            parts.dropAll(state);
+            eldest.remove();
+        }
     }
 
     private BitSet wrong(CaseAnswer answer, Question question) {

@@ -3,7 +3,8 @@ package dev.underprop.engine.statics;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.HashMap;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntFunction;
@@ -60,6 +61,11 @@ final class ContactState {
     /** Cases a state is asked for before it answers unit by unit. */
     private static final int FEW = 3;
 
+    /** What a reduced joist and what a contact hold beside answers, in numbers. */
+    private static final int OF_JOIST = 50;
+
+    private static final int OF_CONTACT = 8;
+
     private static final double[] NOT_YET = {};
     private static final int NO_GROUP = -1;
 
@@ -77,33 +83,45 @@ final class ContactState {
     private double[] rowOfGroup = NOT_YET;
     private int rowedGroup = NO_GROUP;
     private int asked;
-    private long numbers;
     private final BitSet loose;
     private final double weak;
     private final Response[] changes;
     private final double[] imbalances;
-    private final Map<BitSet, Flips> flips = new HashMap<>();
+    private final Map<BitSet, Flips> flips = new LinkedHashMap<>(16, 0.75f, true);
+    private final Kept.Parts kept;
+    private int numbers;
 
     /** Weak springs that hold a loose structure, as part of the members' own stiffness: far below, yet above rounding. */
     static final double WEAK = 1e-9;
 
     /** The true structure; where it is loose, on weak springs, so that the way it goes can be seen. */
     ContactState(Assembly assembly, Props props, Closure closure) {
-        this(assembly, props, closure, assembly.loose(closure));
+        this(assembly, props, closure, new Kept.Parts());
     }
 
-    private ContactState(Assembly assembly, Props props, Closure closure, BitSet loose) {
-        this(assembly, props, closure, loose, loose.isEmpty() ? 0 : WEAK);
+    /**
+     * The same as one of many.
+     *
+     * @param kept bounds the rows of all of them
+     */
+    ContactState(Assembly assembly, Props props, Closure closure, Kept.Parts kept) {
+        this(assembly, props, closure, assembly.loose(closure), kept);
+    }
+
+    private ContactState(Assembly assembly, Props props, Closure closure, BitSet loose, Kept.Parts kept) {
+        this(assembly, props, closure, loose, loose.isEmpty() ? 0 : WEAK, kept);
     }
 
     /** The structure on weak springs, whether they are needed or not. */
     static ContactState onWeakSprings(Assembly assembly, Props props, Closure closure) {
-        return new ContactState(assembly, props, closure, new BitSet(), WEAK);
+        return new ContactState(assembly, props, closure, new BitSet(), WEAK, new Kept.Parts());
     }
 
-    private ContactState(Assembly assembly, Props props, Closure closure, BitSet loose, double regular) {
+    private ContactState(
+            Assembly assembly, Props props, Closure closure, BitSet loose, double regular, Kept.Parts kept) {
         assembly.halt().check();
         BitSet closed = closure.closed();
+        this.kept = kept;
         this.props = props;
         this.closure = closure;
         this.loose = loose;
@@ -164,11 +182,23 @@ final class ContactState {
         factorise();
         responses.clear();
         rows.clear();
+        rowedGroup = NO_GROUP;
         Arrays.fill(changes, Response.NONE);
         Arrays.fill(imbalances, Double.NaN);
-        flips.clear();
-        rowedGroup = NO_GROUP;
+        dropWays();
         numbers = 0;
+    }
+
+    /** Lets go of rows; they are written again when asked for. */
+    void dropRows() {
+        rows.clear();
+        rowOfGroup = NOT_YET;
+        rowedGroup = NO_GROUP;
+    }
+
+    /** About how many numbers it holds, its rows and ways to neighbours aside. */
+    int numbers() {
+        return numbers + 2 * matrix.numbers() + OF_JOIST * joists.length + OF_CONTACT * pressing.length;
     }
 
     private void addJoist(int j, Bands stiffness) {
@@ -192,11 +222,6 @@ final class ContactState {
         for (int i = 0; weak > 0 && i < assembly.freedoms(); i += 2) {
             stiffness.add(i, i, weak);
         }
-    }
-
-    /** How many numbers its answers hold, more or less. */
-    long numbers() {
-        return numbers;
     }
 
     /** Whether it stands on these props. */
@@ -256,7 +281,7 @@ final class ContactState {
             responses.add(Response.NONE);
         }
         responses.set(unit, response);
-        numbers += 2L * pressing.length;
+        numbers += 2 * pressing.length;
         return response;
     }
 
@@ -281,13 +306,14 @@ final class ContactState {
             rows.add(NOT_YET);
         }
         rows.set(unit, row);
-        numbers += row.length;
+        kept.rows().more(this, row.length);
         return row;
     }
 
     private void writeGroup(int unit) {
         if (rowOfGroup == NOT_YET) {
             rowOfGroup = new double[assembly.layout().size()];
+            kept.rows().more(this, rowOfGroup.length);
         }
         if (assembly.loadings().smallGroup(unit)) {
             Arrays.fill(rowOfGroup, 0);
@@ -318,7 +344,7 @@ final class ContactState {
                 known = Response.of(known.values, known.movements);
             }
             changes[contact] = known;
-            numbers += 2L * pressing.length;
+            numbers += 2 * pressing.length;
         }
         return known;
     }
@@ -348,9 +374,23 @@ final class ContactState {
         if (known == null) {
             known = new Flips(this, flipped);
             flips.put(flipped, known);
-            numbers += (long) known.count() * known.count();
+            kept.ways().more(this, known.numbers());
+            boundWays();
         }
         return known;
+    }
+
+    private void boundWays() {
+        Iterator<Flips> eldest = flips.values().iterator();
+        while (kept.ways().tooMuch() && flips.size() > 1) {
+            kept.ways().more(this, -eldest.next().numbers());
+            eldest.remove();
+        }
+    }
+
+    /** Lets go of the ways to neighbours. */
+    void dropWays() {
+        flips.clear();
     }
 
     /** What a contact itself gives under load (m/N). */

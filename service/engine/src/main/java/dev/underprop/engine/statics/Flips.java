@@ -235,6 +235,11 @@ final class Flips {
         return pressing;
     }
 
+    /** How many numbers it holds by itself. */
+    int numbers() {
+        return factor.length + 4 * contacts.length + pressing.length / 4;
+    }
+
     int count() {
         return contacts.length;
     }

@@ -29,6 +29,11 @@ final class PlainBands implements Bands {
         return new PlainBands(this);
     }
 
+    @Override
+    public int numbers() {
+        return a.length;
+    }
+
     private int row(int i) {
         return i * (band + 1) + band - i;
     }

@@ -33,6 +33,11 @@ final class TwofoldBands implements Bands {
     }
 
     @Override
+    public int numbers() {
+        return 2 * a.length;
+    }
+
+    @Override
     public void add(int i, int j, double value) {
         add(i, j, new Twofold().set(value, 0));
     }
