@@ -17,6 +17,9 @@ final class CondensedJoist {
         CARRIER
     }
 
+    /** Closed contacts, and the weak springs at all of them (N/m). */
+    private record Held(long mask, double regular) {}
+
     private final int[] contacts;
     private final Support[] supports;
     private final double[] stiffness;
@@ -25,7 +28,7 @@ final class CondensedJoist {
     private final double[] kvs;
     private final Dense slopes;
     private final double scale;
-    private final Map<Long, JoistReduction> reductions = new HashMap<>();
+    private final Map<Held, JoistReduction> reductions = new HashMap<>();
 
     CondensedJoist(Frame frame, int joist, int[] contacts) {
         this.contacts = contacts;
@@ -159,9 +162,6 @@ final class CondensedJoist {
 
     /** The joist with the contacts of the mask closed (bit i = i-th contact along the joist). */
     JoistReduction reduce(long mask, double regular) {
-        if (regular > 0) {
-            return new JoistReduction(this, mask, regular);
-        }
-        return reductions.computeIfAbsent(mask, m -> new JoistReduction(this, m, 0));
+        return reductions.computeIfAbsent(new Held(mask, regular), held -> new JoistReduction(this, mask, regular));
     }
 }

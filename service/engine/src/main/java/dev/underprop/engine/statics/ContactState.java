@@ -61,9 +61,7 @@ final class ContactState {
     /** Cases a state is asked for before it answers unit by unit. */
     private static final int FEW = 3;
 
-    /** What a reduced joist and what a contact hold beside answers, in numbers. */
-    private static final int OF_JOIST = 50;
-
+    /** What is held for each contact beside answers, in numbers. */
     private static final int OF_CONTACT = 8;
 
     private static final double[] NOT_YET = {};
@@ -198,7 +196,7 @@ final class ContactState {
 
     /** About how many numbers it holds, its rows and ways to neighbours aside. */
     int numbers() {
-        return numbers + 2 * matrix.numbers() + OF_JOIST * joists.length + OF_CONTACT * pressing.length;
+        return numbers + 2 * matrix.numbers() + OF_CONTACT * pressing.length;
     }
 
     private void addJoist(int j, Bands stiffness) {
