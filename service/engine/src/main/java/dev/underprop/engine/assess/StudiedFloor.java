@@ -374,6 +374,14 @@ public final class StudiedFloor {
         return MemberLimits.of(plan(), situation, member, combinations);
     }
 
+    /** Limits of a shore's beam while one of its posts stands free of it: neither that post nor a jack holds it sideways. */
+    public MemberLimits limitsWithout(ContactPlace.OnPost freed) {
+        Shore shore = plan.shores().get(freed.shore());
+        Post post = post(freed);
+        return MemberLimits.ofBeam(
+                shore, shore.posts().stream().filter(p -> !p.equals(post)).toList(), combinations);
+    }
+
     /**
      * A post against its strength.
      *

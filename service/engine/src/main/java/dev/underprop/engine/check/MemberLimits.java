@@ -132,8 +132,17 @@ public final class MemberLimits {
     /** Loose joists hold no edge of a beam; it counts as held where it stands on a post, which is a check of its own. */
     private static MemberLimits ofBeam(JobPlan plan, int index, List<Combination> cases) {
         Shore shore = plan.shores().get(index);
-        double[] posts = shore.posts().stream().mapToDouble(Post::x).toArray();
-        double unbraced = longestPart(shore.start(), shore.end(), posts);
+        return ofBeam(shore, shore.posts(), cases);
+    }
+
+    /**
+     * Of the beam of a shore that is held sideways only where it stands on some of its posts.
+     *
+     * @param posts in order of x; none where nothing holds it
+     */
+    public static MemberLimits ofBeam(Shore shore, List<Post> posts, List<Combination> cases) {
+        double[] held = posts.stream().mapToDouble(Post::x).toArray();
+        double unbraced = longestPart(shore.start(), shore.end(), held);
         return new MemberLimits(shore.beam(), 1, unbraced, unbraced, cases);
     }
 

@@ -72,7 +72,7 @@ final class Gauges {
             limits.add(new Limit(Limit.Kind.PAD, name, ratios.pad()));
             limits.add(new Limit(Limit.Kind.TRAVEL, name + ", stroke of the jack", jack.stroke()));
         }
-        this.members = new Members(study, during);
+        this.members = new Members(floor, during);
         members.limits(ratios, limits);
         addContacts(study);
         this.slopes = new Slopes(floor, request.limits().slope());
@@ -209,7 +209,7 @@ final class Gauges {
      */
     double[] read(Jacked jacked, boolean down) {
         double[] values = contacts(jacked, down);
-        members.read(jacked.shape(), values, ofPosts());
+        members.read(jacked, values, ofPosts());
         slopes.read(jacked.shape(), values, values.length - slopes.count());
         return values;
     }

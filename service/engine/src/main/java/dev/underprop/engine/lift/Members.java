@@ -14,15 +14,19 @@ final class Members {
     private final StudiedFloor floor;
     private final List<MemberLimits> limits = new ArrayList<>();
     private final List<Diagram> diagrams = new ArrayList<>();
+    private final List<MemberLimits> freed = new ArrayList<>();
     private final double[] row;
 
-    Members(StudiedFloor floor, Situation during) {
-        this.floor = floor;
+    Members(LiftFloor lift, Situation during) {
+        this.floor = lift.study();
         ContactSolver solver = floor.bounds().get(0).solver();
         this.row = new double[solver.rowSize()];
         for (int m = 0; m < floor.frame().members(); m++) {
             limits.add(floor.limits(during, m));
             diagrams.add(solver.diagram(m));
+        }
+        for (LiftFloor.Jack jack : lift.jacks()) {
+            freed.add(floor.limitsWithout(lift.heads().get(jack.post()).place()));
         }
     }
 
@@ -51,26 +55,35 @@ final class Members {
 
     void read(Shape shape, double[] values, int from) {
         for (int m = 0; m < limits.size(); m++) {
-            values[from + m] = limits.get(m).bendingKnown() ? worst(shape, m) : Double.NaN;
+            values[from + m] = limits.get(m).bendingKnown() ? worst(shape, m, limits.get(m)) : Double.NaN;
         }
     }
 
-    private double worst(Shape shape, int m) {
+    /** The same while a jack holds: a post that is free of its beam does not hold it sideways either. */
+    void read(Jacked jacked, double[] values, int from) {
+        read(jacked.shape(), values, from);
+        int beam = floor.frame().carrierMember(jacked.jack().place().shore());
+        if (limits.get(beam).bendingKnown()) {
+            values[from + beam] =
+                    worst(jacked.shape(), beam, freed.get(jacked.jack().index()));
+        }
+    }
+
+    private double worst(Shape shape, int m, MemberLimits limit) {
         double worst = 0;
         for (int b = 0; b < shape.bounds(); b++) {
             for (int i = 0; i < shape.cases(); i++) {
                 shape.of(b, i).writeForces(m, row);
                 diagrams.get(m).view(row);
                 diagrams.get(m).scan();
-                worst = Math.max(worst, ratio(m, shape.combination(i)));
+                worst = Math.max(worst, ratio(m, limit, shape.combination(i)));
             }
         }
         return worst;
     }
 
-    private double ratio(int m, int combination) {
+    private double ratio(int m, MemberLimits limit, int combination) {
         Diagram diagram = diagrams.get(m);
-        MemberLimits limit = limits.get(m);
         double sag = of(limit.bendingStress(diagram.sagging()), limit.sagging(combination));
         double hog = of(limit.bendingStress(diagram.hogging()), limit.hogging(combination));
         double cut = of(limit.shearStress(diagram.shear()), limit.shear(combination));

@@ -7,17 +7,26 @@ import static dev.underprop.engine.lift.Lifts.POUND;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.underprop.engine.Halt;
 import dev.underprop.engine.assess.Assessor;
 import dev.underprop.engine.assess.ContactPlace;
 import dev.underprop.engine.assess.SituationResult;
+import dev.underprop.engine.assess.StudiedFloor;
+import dev.underprop.engine.check.MemberLimits;
+import dev.underprop.engine.clause.asce7_16.Combination;
+import dev.underprop.engine.clause.asce7_16.LoadKind;
+import dev.underprop.engine.clause.asce7_16.Section2_4;
 import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.Shore;
 import dev.underprop.engine.plan.Situation;
+import dev.underprop.engine.statics.ContactSolver;
+import dev.underprop.engine.statics.Diagram;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -142,8 +151,8 @@ class JackTest {
     @Test
     void jackThatIsTooWeakStopsTheLift() {
         List<LiftRequest.Jack> jacks = new ArrayList<>(beside(four, 22 * INCH));
-        jacks.set(1, new LiftRequest.Jack(1, stand("jack 1", 4 * FOOT + 22 * INCH, 300 * POUND), STROKE));
-        LiftPlan plan = Lifter.plan(four, by(Lifts.request(four, EIGHTH, ACME, 0.25 * INCH), jacks));
+        jacks.set(1, new LiftRequest.Jack(1, stand("jack 1", 4 * FOOT + 22 * INCH, 100 * POUND), STROKE));
+        LiftPlan plan = Lifter.plan(four, by(Lifts.request(four, EIGHTH, ACME, 0, INCH / 16, 0, 0), jacks));
 
         assertThat(plan.outcome()).isEqualTo(LiftPlan.Outcome.IMPOSSIBLE);
         LiftPlan.Stopped stopped = (LiftPlan.Stopped) plan.obstacle();
@@ -233,6 +242,75 @@ class JackTest {
         LiftPlan.LetDown down = (LiftPlan.LetDown) plan.release();
         assertThat(down.stages()).isNotEmpty();
         assertThat(down.stages().get(0).turns().get(0).jack().load().greatest()).isPositive();
+    }
+
+    /** A post that stands free of a deep, narrow beam does not hold it against rolling over, and neither does the jack. */
+    @Test
+    void beamIsHeldSidewaysOnlyWhereItRests() {
+        JobPlan plan = narrow(Lifts.fastened(Lifts.row(3, new Post.Rigid(), 20000 * POUND, 2 * FOOT)));
+        LiftRequest asked =
+                by(Lifts.request(plan, EIGHTH, ACME, 0, INCH / 8, 0), List.of(jack(1, 4 * FOOT + 22 * INCH)));
+        StudiedFloor study = StudiedFloor.of(
+                plan, List.of(new StudiedFloor.Jack(0, asked.jacks().get(0).stand())), Halt.NEVER);
+        LiftFloor floor =
+                new LiftFloor(study, asked.during(), new Sag(study, asked.survey()), asked.crept(), asked.jacks());
+        LiftFloor.Jack jack = floor.jacks().get(0);
+        double[] raised = new double[3];
+        Jacked held = floor.onJack(jack, raised, floor.touching(jack, floor.at(raised)), study.gravity());
+        Members members = new Members(floor, asked.during());
+        int beam = study.frame().carrierMember(0);
+        double[] usual = new double[members.count()];
+        double[] freed = new double[members.count()];
+        members.read(held.shape(), usual, 0);
+        members.read(held, freed, 0);
+
+        Shore shore = plan.shores().get(0);
+        List<Post> ends = List.of(shore.posts().get(0), shore.posts().get(2));
+        List<Combination> combinations = Section2_4.gravity(EnumSet.of(LoadKind.DEAD, LoadKind.LIVE));
+        MemberLimits far = MemberLimits.ofBeam(shore, ends, combinations);
+        MemberLimits near = MemberLimits.ofBeam(shore, shore.posts(), combinations);
+        assertThat(far.sagging(1)).isLessThan(0.95 * near.sagging(1));
+        assertThat(usual[beam]).isCloseTo(used(held, study, beam, near), within(1e-9));
+        assertThat(freed[beam]).isCloseTo(used(held, study, beam, far), within(1e-9));
+        assertThat(freed[beam]).isGreaterThan(1.1 * usual[beam]);
+        for (int m = 0; m < beam; m++) {
+            assertThat(freed[m]).isEqualTo(usual[m]);
+        }
+    }
+
+    /** Bending or shear over what the beam may bear, the greatest of all cases. */
+    private static double used(Jacked held, StudiedFloor study, int beam, MemberLimits limits) {
+        double used = 0;
+        for (int b = 0; b < held.shape().bounds(); b++) {
+            ContactSolver solver = study.bounds().get(b).solver();
+            double[] row = new double[solver.rowSize()];
+            Diagram diagram = solver.diagram(beam);
+            for (int i = 0; i < held.shape().cases(); i++) {
+                held.shape().of(b, i).writeForces(beam, row);
+                diagram.view(row);
+                diagram.scan();
+                used = Math.max(used, limits.bendingStress(diagram.sagging()) / limits.sagging(i));
+                used = Math.max(used, limits.bendingStress(diagram.hogging()) / limits.hogging(i));
+                used = Math.max(used, limits.shearStress(diagram.shear()) / limits.shear(i));
+            }
+        }
+        return used;
+    }
+
+    /** One ply of 2x12, which its depth makes slender. */
+    private static JobPlan narrow(JobPlan plan) {
+        Shore shore = plan.shores().get(0);
+        return Lifts.plan(
+                plan.floor(),
+                List.of(new Shore(
+                        shore.name(),
+                        shore.y(),
+                        Lifts.member(1, 11.25),
+                        shore.start(),
+                        shore.length(),
+                        shore.gaps(),
+                        shore.posts(),
+                        shore.bracing())));
     }
 
     /**
