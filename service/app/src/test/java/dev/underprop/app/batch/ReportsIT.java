@@ -142,7 +142,7 @@ class ReportsIT {
                 .parse(report("junit").toFile());
 
         NodeList suites = xml.getElementsByTagName("testsuite");
-        assertThat(suites.getLength()).isEqualTo(20);
+        assertThat(suites.getLength()).isEqualTo(21);
         for (int i = 0; i < suites.getLength(); i++) {
             Element suite = (Element) suites.item(i);
             assertCount(suite, "tests", "testcase");
@@ -225,8 +225,8 @@ class ReportsIT {
     void linesEndWithTheSum() throws IOException {
         List<String> lines = Files.readAllLines(report("ndjson"));
 
-        assertThat(lines).hasSize(21);
-        JsonNode last = JSON.readTree(lines.get(20));
+        assertThat(lines).hasSize(22);
+        JsonNode last = JSON.readTree(lines.get(21));
         assertThat(last.get("complete").asBoolean()).isTrue();
         assertThat(last.at("/summary/plans").asInt()).isEqualTo(21);
         assertThat(last.at("/summary/notJudged").asInt()).isEqualTo(2);
