@@ -50,7 +50,7 @@ final class Assembly {
         }
         this.nodes = new CarrierNodes(frame);
         this.layout = new FieldLayout(frame, pieces);
-        this.loadings = new Loadings(frame, units, pieces, joists, nodes, layout);
+        this.loadings = new Loadings(frame, units, pieces, joists, nodes, layout, halt);
         this.bending = new CarrierBending(frame, nodes, coupling());
         double stiffest = 0;
         double least = Double.POSITIVE_INFINITY;

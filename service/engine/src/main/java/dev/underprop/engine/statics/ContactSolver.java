@@ -74,7 +74,7 @@ public final class ContactSolver {
     /**
      * @param frame the structure
      * @param units the loads and changes of gaps that cases combine
-     * @param halt asked before every case, every answer to a unit, and in long searches
+     * @param halt asked while units are set up, before every case, every answer to a unit, and in long searches
      */
     public ContactSolver(Frame frame, List<UnitLoad> units, Halt halt) {
         this(new Assembly(frame, units, halt));

@@ -1,5 +1,6 @@
 package dev.underprop.engine.statics;
 
+import dev.underprop.engine.Halt;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
@@ -31,8 +32,10 @@ final class Loadings {
             Pieces pieces,
             List<CondensedJoist> joists,
             CarrierNodes nodes,
-            FieldLayout layout) {
+            FieldLayout layout,
+            Halt halt) {
         for (UnitLoad unit : unitLoads) {
+            halt.check();
             Loading loading = nothing(frame, nodes);
             unit.pieces().forEach(piece -> loading.addTotal(piece.total()));
             unit.offsets().forEach(offset -> addOffset(frame, offset, loading));
@@ -40,14 +43,17 @@ final class Loadings {
         }
         this.units = loadings.size();
         for (int c = 0; c < frame.carriers().size(); c++) {
+            halt.check();
             addCarrier(frame, c, pieces.on(frame.carrierMember(c)), nodes);
         }
         for (int j = 0; j < joists.size(); j++) {
+            halt.check();
             for (Pieces.OnMember unit : pieces.on(j)) {
                 loadings.get(unit.unit()).setOnJoist(j, joists.get(j).condense(unit.pieces()));
             }
         }
         for (int m = 0; m < frame.members(); m++) {
+            halt.check();
             spread(m, pieces.on(m), layout.stations(m));
         }
         double most = 0;
