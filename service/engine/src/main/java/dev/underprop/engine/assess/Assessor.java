@@ -8,6 +8,8 @@ import dev.underprop.engine.check.PlanVerdict;
 import dev.underprop.engine.plan.JobPlan;
 import dev.underprop.engine.plan.Situation;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -82,16 +84,16 @@ public final class Assessor {
 
     /** For each check and place the worst over all situations, in the order of the table of checks. */
     private static List<CheckResult> worst(List<SituationResult> situations) {
-        Map<CheckId, Map<String, CheckResult>> worst = new LinkedHashMap<>();
-        for (CheckId id : CheckId.values()) {
-            worst.put(id, new LinkedHashMap<>());
-        }
+        Map<CheckId, Map<String, CheckResult>> worst = new EnumMap<>(CheckId.class);
         for (SituationResult situation : situations) {
             for (CheckResult result : situation.checks()) {
-                worst.get(result.id()).merge(result.place(), result, Assessor::worse);
+                worst.computeIfAbsent(result.id(), id -> new LinkedHashMap<>())
+                        .merge(result.place(), result, Assessor::worse);
             }
         }
-        return worst.values().stream().flatMap(m -> m.values().stream()).toList();
+        List<CheckResult> all = new ArrayList<>();
+        worst.values().forEach(ofOne -> all.addAll(ofOne.values()));
+        return Collections.unmodifiableList(all);
     }
 
     private static CheckResult worse(CheckResult one, CheckResult other) {

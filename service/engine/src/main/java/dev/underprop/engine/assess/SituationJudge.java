@@ -22,6 +22,7 @@ import dev.underprop.engine.standard.Dimension;
 import dev.underprop.engine.statics.LoadCase;
 import dev.underprop.engine.statics.Solution;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -222,8 +223,10 @@ final class SituationJudge {
 
     /** Built checks that found no object at all: not applicable, said once. */
     private List<CheckResult> withoutObject(List<CheckResult> made) {
+        Set<CheckId> found = EnumSet.noneOf(CheckId.class);
+        made.forEach(one -> found.add(one.id()));
         return CheckId.required(bearingRemoved()).stream()
-                .filter(id -> id.built() && made.stream().noneMatch(r -> r.id() == id))
+                .filter(id -> id.built() && !found.contains(id))
                 .map(id -> plain(id, new CheckResult.NotApplicable("nothing of this kind is in the situation")))
                 .toList();
     }

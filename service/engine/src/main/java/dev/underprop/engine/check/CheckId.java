@@ -1,6 +1,5 @@
 package dev.underprop.engine.check;
 
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -59,6 +58,10 @@ public enum CheckId {
         BEARING_REMOVED
     }
 
+    private static final List<CheckId> ALL = List.of(values());
+    private static final List<CheckId> OF_ANY_SITUATION =
+            ALL.stream().filter(c -> c.scope == Scope.ALWAYS).toList();
+
     private final String id;
     private final String title;
     private final Scope scope;
@@ -93,8 +96,6 @@ public enum CheckId {
 
     /** Checks required in a situation. */
     public static List<CheckId> required(boolean bearingRemoved) {
-        return Arrays.stream(values())
-                .filter(c -> c.scope == Scope.ALWAYS || bearingRemoved)
-                .toList();
+        return bearingRemoved ? ALL : OF_ANY_SITUATION;
     }
 }

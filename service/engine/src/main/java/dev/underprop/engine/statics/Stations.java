@@ -19,6 +19,7 @@ final class Stations {
     private final double rigidity;
     private final int[] contacts;
     private final int[] contactStation;
+    private final int[] contactsAlong;
     private final boolean[] presses;
     private final double[] samples;
     private final double[] sampleSlack;
@@ -51,6 +52,7 @@ final class Stations {
         for (int i = 0; i < contacts.length; i++) {
             contactStation[i] = find(at, contactAt[i]);
         }
+        this.contactsAlong = sortedAlong();
         this.samples = samplePlaces(contactAt);
         this.samplePart = new int[samples.length];
         for (int i = 0; i < samples.length; i++) {
@@ -247,6 +249,10 @@ final class Stations {
 
     /** Which of the member's contacts come one after another along it. */
     int[] contactsAlong() {
+        return contactsAlong;
+    }
+
+    private int[] sortedAlong() {
         return IntStream.range(0, contacts.length)
                 .boxed()
                 .sorted(Comparator.comparingInt(i -> contactStation[i]))

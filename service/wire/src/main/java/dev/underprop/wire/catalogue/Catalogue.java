@@ -7,12 +7,14 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * The tables of lumber that this version looks up, NDS Supplement 2018. Only sizes and values whose source is named are
@@ -22,6 +24,8 @@ public final class Catalogue {
 
     private static final List<String> TABLES =
             List.of("species.csv", "grades.csv", "dressed-sizes.csv", "lumber-values.csv");
+    private static final Pattern NOT_IN_GRADES = Pattern.compile("[ .\t]");
+    private static final Pattern BLANKS = Pattern.compile("[ \t]");
     private static final double INCH = 0.0254;
     private static final double PSI = 4.4482216152605 / (INCH * INCH);
     /** Stands for the width where one row holds for all. */
@@ -39,6 +43,10 @@ public final class Catalogue {
     private final List<DressedSize> sizes;
     private final Map<List<String>, WoodGrade> values;
     private final String digest;
+    private final Map<String, Species> speciesBySpelling = new HashMap<>();
+    private final Map<String, String> gradeBySpelling = new HashMap<>();
+    private final Map<String, DressedSize> sizeByName = new HashMap<>();
+    private final Map<String, List<String>> gradesBySpecies = new HashMap<>();
 
     private Catalogue(
             List<Species> species,
@@ -51,6 +59,20 @@ public final class Catalogue {
         this.sizes = sizes;
         this.values = values;
         this.digest = digest;
+        for (Species one : species) {
+            speciesBySpelling.putIfAbsent(one.name().toLowerCase(Locale.ROOT), one);
+            one.spellings().forEach(spelling -> speciesBySpelling.putIfAbsent(spelling, one));
+            gradesBySpecies.put(
+                    one.name(),
+                    grades.keySet().stream().filter(grade -> holds(one, grade)).toList());
+        }
+        grades.forEach((grade, spellings) -> spellings.forEach(one -> gradeBySpelling.putIfAbsent(one, grade)));
+        sizes.forEach(one -> sizeByName.putIfAbsent(one.name(), one));
+    }
+
+    private boolean holds(Species of, String grade) {
+        return values.keySet().stream()
+                .anyMatch(key -> key.get(0).equals(of.name()) && key.get(1).equals(grade));
     }
 
     /** The catalogue of this version. */
@@ -65,11 +87,7 @@ public final class Catalogue {
 
     /** The species group that a plan means. */
     public Optional<Species> species(String text) {
-        String wanted = text.strip().toLowerCase(Locale.ROOT);
-        return species.stream()
-                .filter(one -> one.name().toLowerCase(Locale.ROOT).equals(wanted)
-                        || one.spellings().contains(wanted))
-                .findFirst();
+        return Optional.ofNullable(speciesBySpelling.get(text.strip().toLowerCase(Locale.ROOT)));
     }
 
     /** All species groups, in the order of the table. */
@@ -94,26 +112,19 @@ public final class Catalogue {
 
     /** The grade that a plan means, as the tables write it; whether a species has it is another matter. */
     public Optional<String> grade(String text) {
-        String wanted = text.toLowerCase(Locale.ROOT).replaceAll("[ .\t]", "");
-        return grades.entrySet().stream()
-                .filter(one -> one.getValue().contains(wanted))
-                .map(Map.Entry::getKey)
-                .findFirst();
+        return Optional.ofNullable(gradeBySpelling.get(
+                NOT_IN_GRADES.matcher(text.toLowerCase(Locale.ROOT)).replaceAll("")));
     }
 
     /** Grades that the tables hold of a species group. */
     public List<String> gradesOf(Species of) {
-        return grades.keySet().stream()
-                .filter(grade -> values.keySet().stream()
-                        .anyMatch(key ->
-                                key.get(0).equals(of.name()) && key.get(1).equals(grade)))
-                .toList();
+        return gradesBySpecies.getOrDefault(of.name(), List.of());
     }
 
     /** The size as sold that a plan means. */
     public Optional<DressedSize> size(String text) {
-        String wanted = text.toLowerCase(Locale.ROOT).replaceAll("[ \t]", "");
-        return sizes.stream().filter(one -> one.name().equals(wanted)).findFirst();
+        return Optional.ofNullable(
+                sizeByName.get(BLANKS.matcher(text.toLowerCase(Locale.ROOT)).replaceAll("")));
     }
 
     /** Names of all sizes. */

@@ -20,6 +20,9 @@ public final class SoilTables {
             .filter(row -> !row.name().contains("fill"))
             .toList();
 
+    private static final List<String> IDS =
+            ROWS.stream().map(Row::table).distinct().toList();
+
     private SoilTables() {}
 
     /**
@@ -39,7 +42,7 @@ public final class SoilTables {
 
     /** Ids of the tables, in order. */
     public static List<String> ids() {
-        return ROWS.stream().map(Row::table).distinct().toList();
+        return IDS;
     }
 
     /** Names of the soils of a table. */

@@ -4,8 +4,10 @@ import dev.underprop.engine.standard.Citation;
 import dev.underprop.engine.standard.Cited;
 import dev.underprop.engine.standard.Outcome;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -90,14 +92,21 @@ public final class Section1806 {
         }
     }
 
+    private static final Map<String, SoilClass> BY_NAME = byName();
+
     private Section1806() {}
+
+    private static Map<String, SoilClass> byName() {
+        Map<String, SoilClass> byName = new HashMap<>();
+        for (SoilClass one : SoilClass.values()) {
+            one.names.forEach(name -> byName.putIfAbsent(name, one));
+        }
+        return byName;
+    }
 
     /** The class a plan names; letter case and outer blanks do not matter. Nothing else is guessed. */
     public static Optional<SoilClass> classNamed(String name) {
-        String wanted = name.strip().toLowerCase(Locale.ROOT);
-        return Arrays.stream(SoilClass.values())
-                .filter(c -> c.names.contains(wanted))
-                .findFirst();
+        return Optional.ofNullable(BY_NAME.get(name.strip().toLowerCase(Locale.ROOT)));
     }
 
     /** Whether the section gives ground of a name no presumptive value. */
