@@ -63,8 +63,10 @@ final class Kept {
     }
 
     private void drop(ContactState state) {
-        all -= held.getOrDefault(state, 0);
-        held.remove(state);
-        drop.accept(state);
+        Integer numbers = held.remove(state);
+        if (numbers != null) {
+            all -= numbers;
+            drop.accept(state);
+        }
     }
 }

@@ -1,8 +1,11 @@
 package dev.underprop.engine.statics;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Which members can move without bending anything while a given set of contacts stays closed. Each member has two rigid
@@ -20,14 +23,29 @@ final class RigidMotions {
 
     private static final int SWEEPS = 30;
 
+    /** Sets of closed contacts of a joist that are remembered: all there are of up to six. */
+    private static final int MOST_SETS = 64;
+
     private final Frame frame;
     private final List<List<Integer>> contactsOfJoist = new ArrayList<>();
+    private final List<Map<BitSet, Held>> known = new ArrayList<>();
     private final int width;
+
+    /**
+     * A joist with a given set of its contacts closed.
+     *
+     * @param firm whether it cannot move while the carriers stand still
+     * @param demands rows of what it demands of the carriers
+     */
+    private record Held(boolean firm, List<double[]> demands) {}
 
     RigidMotions(Frame frame) {
         this.frame = frame;
         this.width = 2 * frame.carriers().size();
-        frame.joists().forEach(joist -> contactsOfJoist.add(new ArrayList<>()));
+        frame.joists().forEach(joist -> {
+            contactsOfJoist.add(new ArrayList<>());
+            known.add(new HashMap<>());
+        });
         for (int c = 0; c < frame.contacts().size(); c++) {
             Contact contact = frame.contacts().get(c);
             if (contact instanceof Contact.OnGround seat) {
@@ -50,9 +68,9 @@ final class RigidMotions {
             }
         }
         for (int j = 0; j < contactsOfJoist.size(); j++) {
-            if (!eliminate(j, closed, rows)) {
-                loose.set(j);
-            }
+            Held held = held(j, closed);
+            rows.addAll(held.demands());
+            loose.set(j, !held.firm());
         }
         markCarriers(rows, loose);
         return loose;
@@ -64,23 +82,40 @@ final class RigidMotions {
         row[offset + 2 * carrier + 1] = sign * (x - member.start()) / (member.end() - member.start());
     }
 
-    /** Adds what joist j demands of the carriers; false when it can move although they stand still. */
-    private boolean eliminate(int j, BitSet closed, List<double[]> rows) {
-        List<double[]> own = new ArrayList<>();
-        for (int c : contactsOfJoist.get(j)) {
-            if (closed.get(c)) {
-                own.add(row(frame.joists().get(j), frame.contacts().get(c)));
+    private Held held(int j, BitSet closed) {
+        List<Integer> contacts = contactsOfJoist.get(j);
+        BitSet own = new BitSet(contacts.size());
+        for (int i = 0; i < contacts.size(); i++) {
+            own.set(i, closed.get(contacts.get(i)));
+        }
+        Map<BitSet, Held> sets = known.get(j);
+        Held held = sets.get(own);
+        if (held == null) {
+            held = eliminate(j, own);
+            if (sets.size() < MOST_SETS) {
+                sets.put(own, held);
             }
+        }
+        return held;
+    }
+
+    /** Joist j with so many of its contacts closed. */
+    private Held eliminate(int j, BitSet closed) {
+        List<double[]> own = new ArrayList<>();
+        for (int i = closed.nextSetBit(0); i >= 0; i = closed.nextSetBit(i + 1)) {
+            int contact = contactsOfJoist.get(j).get(i);
+            own.add(row(frame.joists().get(j), frame.contacts().get(contact)));
         }
         for (int column = 0; column < 2; column++) {
             for (int r = column + 1; r < own.size(); r++) {
                 rotate(own.get(column), own.get(r), column);
             }
         }
+        List<double[]> demands = new ArrayList<>();
         for (int r = 2; r < own.size(); r++) {
-            rows.add(java.util.Arrays.copyOfRange(own.get(r), 2, 2 + width));
+            demands.add(Arrays.copyOfRange(own.get(r), 2, 2 + width));
         }
-        return own.size() >= 2 && Math.abs(own.get(1)[1]) > SLACK;
+        return new Held(own.size() >= 2 && Math.abs(own.get(1)[1]) > SLACK, demands);
     }
 
     private double[] row(Frame.Joist joist, Contact contact) {
