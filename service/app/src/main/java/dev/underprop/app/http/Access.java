@@ -50,6 +50,8 @@ final class Access {
     }
 
     private static Refused refused(String detail, String challenge) {
-        return Refused.because(ProblemKind.UNAUTHORIZED, detail, Map.of("WWW-Authenticate", challenge));
+        // Nothing is read from strangers.
+        return Refused.because(
+                ProblemKind.UNAUTHORIZED, detail, Map.of("WWW-Authenticate", challenge, "Connection", "close"));
     }
 }

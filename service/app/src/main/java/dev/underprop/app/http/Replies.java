@@ -43,6 +43,7 @@ final class Replies {
 
     static void problem(Context context, Problem problem, Map<String, String> headers) {
         headers.forEach(context::header);
+        Unread.settle(context);
         context.status(problem.getStatus());
         bytes(context, PROBLEM, Documents.json(problem, false));
     }

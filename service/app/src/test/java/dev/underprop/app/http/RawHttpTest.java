@@ -42,6 +42,43 @@ class RawHttpTest {
         assertProblem(exchange("GET / HTTP/1.1\r\nConnection: close\r\n\r\n"), 400);
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "POST /v1/pad-sizings HTTP/1.1 | text/html        | 406",
+                "POST /v1/checks HTTP/1.1      | application/json | 405",
+                "POST /v1/nothing HTTP/1.1     | application/json | 404",
+            })
+    void whoStillSendsWhenRefusedGetsTheReasonAndKeepsTheConnection(String line, String accept, int status)
+            throws IOException, InterruptedException {
+        try (Wire wire = new Wire(RunningService.port())) {
+            wire.send(line + "\r\nHost: localhost\r\nAccept: " + accept + "\r\nContent-Type: application/json\r\n"
+                    + "Content-Length: 2\r\n\r\n");
+            Thread.sleep(300);
+            wire.send("{}");
+            assertThat(wire.head()).startsWith("HTTP/1.1 " + status + " ").doesNotContain("Connection: close");
+            String answer = wire.send("GET /health/live HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n")
+                    .answer();
+            assertThat(answer).contains("HTTP/1.1 200 ");
+        }
+    }
+
+    @Test
+    void whoWouldSendMoreThanIsReadIsToldThatTheConnectionEnds() throws IOException {
+        String head = "POST /v1/nothing HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\n";
+        try (Wire wire = new Wire(RunningService.port())) {
+            String answer =
+                    wire.send(head + "Content-Length: 100000000\r\n\r\n{").answer();
+            assertThat(answer).startsWith("HTTP/1.1 404 ").contains("Connection: close");
+        }
+        try (Wire wire = new Wire(RunningService.port())) {
+            String answer = wire.send(head + "Content-Length: 2\r\nExpect: 100-continue\r\n\r\n")
+                    .answer();
+            assertThat(answer).startsWith("HTTP/1.1 404 ").contains("Connection: close");
+        }
+    }
+
     @Test
     void hugeHeaderGetsAProblem() throws IOException {
         String header = "X: " + "x".repeat(40_000);
