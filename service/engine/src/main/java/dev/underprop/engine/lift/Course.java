@@ -1,5 +1,7 @@
 package dev.underprop.engine.lift;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -9,9 +11,10 @@ import java.util.Optional;
  * @param shape the floor
  * @param values of every limit; where a jack was used for the last turn, the worse of then and now
  * @param moves what moves in a case besides those of the shape, in words; empty where nothing does, or none was looked at
- * @param jacked the floor as a jack held it for the last turn, where one did
+ * @param jacked the floor as a jack held it for the last turn: at its highest first, then where the post just comes free;
+ *     empty where none did
  */
-record Course(double[] raised, Shape shape, double[] values, String moves, Optional<Jacked> jacked) {
+record Course(double[] raised, Shape shape, double[] values, String moves, List<Jacked> jacked) {
 
     Course turned(LiftFloor floor, Gauges gauges, int post, double by) {
         double[] after = raised.clone();
@@ -25,20 +28,31 @@ record Course(double[] raised, Shape shape, double[] values, String moves, Optio
 
     /**
      * The turn is made while a jack holds the beam clear of the post: by its smallest turn above the higher of where its screw
-     * was and where it comes to, as nobody on site can tell less.
+     * was and where it comes to, as nobody on site can tell less. On its way there and back it passes where the post just comes
+     * free at the lower of the two: the post's load falls up to there, and the jack's alone changes beyond, so that forces are
+     * greatest at either end, or where the jack does not press yet, which is how the floor stands before and after.
      */
     private Course onJack(LiftFloor floor, Gauges gauges, Course before, LiftFloor.Jack jack) {
         int post = jack.post();
-        double[] freed = raised.clone();
-        freed[post] = Math.max(before.raised[post], raised[post]) + gauges.step(post);
-        double[] touching = floor.touching(jack, before.shape);
-        Jacked held = floor.onJack(jack, freed, touching, floor.study().gravity());
-        if (!held.shape().stands()) {
-            return moving(held.shape().moves());
-        }
+        double low = Math.min(before.raised[post], raised[post]);
+        double high = Math.max(before.raised[post], raised[post]);
         boolean down = raised[post] < before.raised[post];
-        Course worse = worse(gauges.read(held, down));
-        return new Course(raised, shape, worse.values, moves, Optional.of(held));
+        double[] touching = floor.touching(jack, before.shape);
+        double[][] screws = {{high, low}, {low}};
+        double[] beam = {high + gauges.step(post), low};
+        List<Jacked> all = new ArrayList<>();
+        Course worse = this;
+        for (int i = 0; i < beam.length; i++) {
+            double[] freed = raised.clone();
+            freed[post] = beam[i];
+            Jacked held = floor.onJack(jack, freed, screws[i], touching);
+            if (!held.shape().stands()) {
+                return moving(held.shape().moves());
+            }
+            all.add(held);
+            worse = worse.worse(gauges.read(held, down));
+        }
+        return new Course(raised, shape, worse.values, moves, List.copyOf(all));
     }
 
     static Course of(LiftFloor floor, Gauges gauges, double[] raised, boolean down) {
@@ -47,7 +61,7 @@ record Course(double[] raised, Shape shape, double[] values, String moves, Optio
 
     private static Course of(Shape shape, Gauges gauges, double[] raised, boolean down) {
         double[] values = shape.stands() ? gauges.read(shape, raised, down) : new double[0];
-        return new Course(raised, shape, values, "", Optional.empty());
+        return new Course(raised, shape, values, "", List.of());
     }
 
     /** Whether nothing moves in any case that was looked at. */

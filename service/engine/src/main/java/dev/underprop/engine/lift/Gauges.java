@@ -221,10 +221,9 @@ final class Gauges {
         values[2 * floor.heads().size() + jack.post()] = 0;
         int n = ofJacks() + 3 * jack.index();
         double load = jacked.shape().greatest(jack.contact());
-        double lift = jacked.furthest();
-        values[n] = ratio(floor.study().post(jack.place(), lift, load));
+        values[n] = ratio(floor.study().post(jack.place(), jacked.tallest(), load));
         values[n + 1] = ratio(floor.study().pad(jack.place(), load));
-        values[n + 2] = lift;
+        values[n + 2] = jacked.furthest();
         return values;
     }
 

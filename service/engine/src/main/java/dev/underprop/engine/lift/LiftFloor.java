@@ -316,10 +316,11 @@ final class LiftFloor {
      *
      * @param jack which
      * @param raised of screws, by post (m); that of the post to be freed is where the beam must be for it
+     * @param screw how far the freed post's own screw may be up then (m)
      * @param touching how far the jack's head is up where it touches, by bound (m)
-     * @param cases to be looked at
      */
-    Jacked onJack(Jack jack, double[] raised, double[] touching, List<StudiedFloor.Gravity> cases) {
+    Jacked onJack(Jack jack, double[] raised, double[] screw, double[] touching) {
+        List<StudiedFloor.Gravity> cases = floor.gravity();
         Rules by = floor.withoutPost(
                 floor.withJack(rules, jack.contact()), heads.get(jack.post()).contact());
         int[] combinations =
@@ -335,25 +336,25 @@ final class LiftFloor {
                 String moves = freeing.fails();
                 if (!moves.isEmpty()) {
                     String words = moves + " (" + cases.get(i).name() + ")";
-                    return new Jacked(jack, raised, touching, new Shape(solutions, combinations, words), lifts);
+                    return new Jacked(jack, raised, screw, touching, new Shape(solutions, combinations, words), lifts);
                 }
             }
         }
-        return new Jacked(jack, raised, touching, new Shape(solutions, combinations, ""), lifts);
+        return new Jacked(jack, raised, screw, touching, new Shape(solutions, combinations, ""), lifts);
     }
 
     /**
      * The same while other loads come and go: the jack stays where it was raised to under dead load, or, if that is further,
-     * under live load everywhere, and the post stands ready, clear of where the beam was by as much as nobody can tell.
+     * under live load everywhere, and the post stands ready wherever its screw may be up then.
      *
      * @param held under dead load and live load everywhere
-     * @param raised of screws, by post (m)
      * @param cases to be looked at
      */
-    Jacked onJack(Jacked held, double[] raised, List<StudiedFloor.Gravity> cases) {
+    Jacked onJack(Jacked held, List<StudiedFloor.Gravity> cases) {
         Jack jack = held.jack();
         Rules by = floor.withJack(rules, jack.contact());
-        int[] combinations = new int[2 * cases.size()];
+        int each = 2 * held.screw().length;
+        int[] combinations = new int[each * cases.size()];
         Solution[][] solutions = new Solution[bounds.size()][combinations.length];
         double[][] lifts = new double[bounds.size()][combinations.length];
         for (int b = 0; b < bounds.size(); b++) {
@@ -361,19 +362,21 @@ final class LiftFloor {
                 held.lifts()[b][0], Arrays.stream(held.lifts()[b]).max().orElse(0)
             };
             for (int i = 0; i < combinations.length; i++) {
-                StudiedFloor.Gravity one = cases.get(i / 2);
+                StudiedFloor.Gravity one = cases.get(i / each);
                 combinations[i] = one.combination();
                 lifts[b][i] = ways[i % 2];
+                double[] raised = held.raised().clone();
+                raised[jack.post()] = held.screw()[i % each / 2];
                 LoadCase gaps = gaps(bounds.get(b), raised).with(jack.unit(), -held.touching()[b] - lifts[b][i]);
                 solved++;
                 solutions[b][i] = solve(bounds.get(b), gaps, one.load(), by);
                 if (solutions[b][i].outcome() != Solution.Outcome.SETTLED) {
                     String words = "held by " + floor.name(jack.contact()) + ", " + moves(solutions[b][i], one);
-                    return new Jacked(jack, raised, held.touching(), new Shape(solutions, combinations, words), lifts);
+                    return held.with(new Shape(solutions, combinations, words), lifts);
                 }
             }
         }
-        return new Jacked(jack, raised, held.touching(), new Shape(solutions, combinations, ""), lifts);
+        return held.with(new Shape(solutions, combinations, ""), lifts);
     }
 
     /** How far the head of a jack is up where it touches the beam in a shape under dead load, by bound (m). */

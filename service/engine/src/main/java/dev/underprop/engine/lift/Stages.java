@@ -73,7 +73,7 @@ final class Stages {
         turned[p] += raise;
         Span before = one.before().shape().force(head.contact());
         Span after = one.after().shape().force(head.contact());
-        boolean free = one.after().jacked().isPresent();
+        boolean free = !one.after().jacked().isEmpty();
         Span torque = free ? Span.UNKNOWN : screws.torque(p, down ? before : after, down);
         return new LiftPlan.Turn(
                 p,
@@ -88,7 +88,7 @@ final class Stages {
                 screws.pull(p, torque),
                 screws.of(p).travel() - turned[p],
                 verdicts.governing(one.after()),
-                one.after().jacked().map(this::use).orElse(LiftPlan.JackUse.NONE));
+                free ? use(one.after().jacked().get(0)) : LiftPlan.JackUse.NONE);
     }
 
     private LiftPlan.JackUse use(Jacked held) {

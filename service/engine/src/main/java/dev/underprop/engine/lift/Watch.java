@@ -51,11 +51,15 @@ final class Watch {
 
     /** The same while a jack held the floor for it. */
     private Course onJack(Course course) {
-        if (course.jacked().isEmpty()) {
-            return course;
+        Course watched = course;
+        for (Jacked held : course.jacked()) {
+            watched = watched.stands() ? onJack(watched, held) : watched;
         }
-        Jacked held = course.jacked().orElseThrow();
-        Jacked lifted = floor.onJack(held, ready(held), lifting(held.shape()));
+        return watched;
+    }
+
+    private Course onJack(Course course, Jacked held) {
+        Jacked lifted = floor.onJack(held, lifting(held.shape()));
         if (!lifted.shape().stands()) {
             return course.moving(lifted.shape().moves());
         }
@@ -64,18 +68,10 @@ final class Watch {
         if (relieving.isEmpty()) {
             return watched;
         }
-        Jacked relieved = floor.onJack(held, ready(held), relieving);
+        Jacked relieved = floor.onJack(held, relieving);
         return relieved.shape().stands()
                 ? watched.worse(gauges.contacts(relieved, down))
                 : watched.moving(relieved.shape().moves());
-    }
-
-    /** Screws as they are while the jack holds: that of the freed post is below the beam by its smallest turn. */
-    private double[] ready(Jacked held) {
-        double[] raised = held.raised().clone();
-        int post = held.jack().post();
-        raised[post] -= gauges.step(post);
-        return raised;
     }
 
     /** How things stand once a stage is done: every limit under every pattern of live load. */

@@ -256,7 +256,7 @@ class JackTest {
                 new LiftFloor(study, asked.during(), new Sag(study, asked.survey()), asked.crept(), asked.jacks());
         LiftFloor.Jack jack = floor.jacks().get(0);
         double[] raised = new double[3];
-        Jacked held = floor.onJack(jack, raised, floor.touching(jack, floor.at(raised)), study.gravity());
+        Jacked held = floor.onJack(jack, raised, new double[1], floor.touching(jack, floor.at(raised)));
         Members members = new Members(floor, asked.during());
         int beam = study.frame().carrierMember(0);
         double[] usual = new double[members.count()];
@@ -339,18 +339,101 @@ class JackTest {
         assertThat(looked).isGreaterThanOrEqualTo(6);
     }
 
+    /**
+     * On its way from where it touches to where it holds, a jack passes where the post just comes free with its screw as it was.
+     * There it has pressed the beam up between its neighbours, and the next post but one carries most of all.
+     */
+    @Test
+    void looksAtWhereThePostJustComesFreeBeforeItsScrewIsTurned() {
+        JobPlan light = light(Lifts.loaded(four, 15, 0, 100));
+        LiftRequest asked =
+                by(Lifts.request(light, EIGHTH, ACME, 0, 0, INCH / 8, 0), List.of(jack(2, 8 * FOOT + 22 * INCH)));
+        Post jack = asked.jacks().get(0).stand();
+        double[] snug = new double[4];
+        double[] clear = {0, 0, INCH / 8 + ACME.step(), 0};
+        double[] passing = loads(light, snug, jack, lift(light, snug, 2, jack));
+        double[] holding = loads(light, clear, jack, lift(light, clear, 2, jack));
+        LiftPlan.Stage stage = Lifter.plan(light, asked).stages().get(0);
+        // The floor is the same seen in a mirror, so that the second post begins with what the third does.
+        double before = stage.turns().get(0).before().greatest();
+        double known =
+                Math.max(before, Math.max(holding[1], stage.loads().get(1).greatest()));
+        assertThat(stage.turns().get(0).raise()).isEqualTo(INCH / 8);
+        assertThat(passing[1]).isGreaterThan(1.2 * known);
+
+        LiftPlan enough = Lifter.plan(rated(light, 1, 1.001 * passing[1]), asked);
+        LiftPlan weak = Lifter.plan(rated(light, 1, 0.999 * passing[1]), asked);
+
+        assertThat(enough.stages()).hasSize(1);
+        assertThat(weak.outcome()).isEqualTo(LiftPlan.Outcome.IMPOSSIBLE);
+        LiftPlan.Stopped stopped = (LiftPlan.Stopped) weak.obstacle();
+        assertThat(stopped.limit().kind()).isEqualTo(Limit.Kind.POST);
+        assertThat(stopped.limit().place()).contains("A2");
+    }
+
+    /** The same with one post rated otherwise. */
+    private static JobPlan rated(JobPlan plan, int post, double capacity) {
+        Shore shore = plan.shores().get(0);
+        List<Post> posts = new ArrayList<>(shore.posts());
+        Post old = posts.get(post);
+        posts.set(
+                post,
+                new Post(
+                        old.name(),
+                        old.x(),
+                        old.height(),
+                        old.stiffness(),
+                        0,
+                        0,
+                        Lifts.type(capacity),
+                        old.footing(),
+                        old.ends()));
+        return Lifts.plan(plan.floor(), List.of(shore.with(posts)));
+    }
+
+    /** A rating falls with height, and a jack that starts from a floor that was raised already stands the taller for it. */
+    @Test
+    void jackStandsTallerByWhatTheFloorWasRaisedAlready() {
+        Post lower = stand("jack", 18 * INCH, 20000 * POUND);
+        Post tall = new Post(
+                lower.name(),
+                lower.x(),
+                8 * FOOT - 0.6 * INCH,
+                lower.stiffness(),
+                0,
+                0,
+                lower.type(),
+                new Post.NoPad());
+        LiftRequest asked =
+                by(Lifts.request(two, EIGHTH, ACME, INCH, 0), List.of(new LiftRequest.Jack(0, tall, STROKE)));
+        LiftPlan plan = Lifter.plan(two, asked);
+
+        assertThat(plan.outcome()).isEqualTo(LiftPlan.Outcome.IMPOSSIBLE);
+        LiftPlan.Stopped stopped = (LiftPlan.Stopped) plan.obstacle();
+        assertThat(stopped.limit().kind()).isEqualTo(Limit.Kind.POST);
+        assertThat(stopped.limit().place()).contains("jack");
+        assertThat(stopped.value()).isInfinite();
+        // By the lever rule, and less for what the beam bends and for the clear space over the post.
+        assertThat(stopped.raised() * 30 / 48).isBetween(0.45 * INCH, 0.6 * INCH);
+    }
+
     /** What the jack carries when it is just high enough for the post to carry nothing (N). */
     private static double freeing(JobPlan light, double[] raised, int post, Post jack) {
+        return loads(light, raised, jack, lift(light, raised, post, jack))[raised.length];
+    }
+
+    /** How far the jack is raised from snug where the post just carries nothing (m). */
+    private static double lift(JobPlan light, double[] raised, int post, Post jack) {
         double low = 0;
         double high = INCH;
         for (int i = 0; i < 50; i++) {
             double middle = (low + high) / 2;
-            boolean carries = forces(light, raised, post, jack, middle)[0] > 0;
+            boolean carries = loads(light, raised, jack, middle)[post] > 0;
             low = carries ? middle : low;
             high = carries ? high : middle;
         }
         assertThat(high).isLessThan(INCH);
-        return forces(light, raised, post, jack, high)[1];
+        return high;
     }
 
     /** Its beam almost without weight, so that it lies as straight on posts alone as on posts and jack when the floor is found. */
@@ -372,8 +455,8 @@ class JackTest {
                         shore.bracing())));
     }
 
-    /** What post and jack carry under dead load, all raised from snug. */
-    private static double[] forces(JobPlan light, double[] raised, int post, Post jack, double lift) {
+    /** What posts, and last the jack, carry under dead load, all raised from snug (N). */
+    private static double[] loads(JobPlan light, double[] raised, Post jack, double lift) {
         Shore shore = light.shores().get(0);
         List<Post> posts = new ArrayList<>(shore.posts());
         posts.add(jack);
@@ -396,17 +479,13 @@ class JackTest {
                 .findFirst()
                 .orElseThrow()
                 .forces();
-        double[] forces = new double[2];
+        double[] loads = new double[raised.length + 1];
         for (int c = 0; c < dead.size(); c++) {
             if (both.get(0).contacts().get(c).place() instanceof ContactPlace.OnPost head) {
                 Post here = posts.get(head.post());
-                if (here.equals(jack)) {
-                    forces[1] = dead.get(c);
-                } else if (here.equals(shore.posts().get(post))) {
-                    forces[0] = dead.get(c);
-                }
+                loads[here.equals(jack) ? raised.length : shore.posts().indexOf(here)] = dead.get(c);
             }
         }
-        return forces;
+        return loads;
     }
 }

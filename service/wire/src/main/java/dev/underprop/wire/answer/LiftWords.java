@@ -188,9 +188,10 @@ final class LiftWords {
                         + " practice, no source).");
         if (request.byJacks()) {
             all.add(
-                    "While a jack holds, every limit was looked at with the post beside it carrying nothing and the beam over it raised"
-                            + " by the turn and one smallest turn more; and, for standing and for fastenings, with the post ready under it"
-                            + " while live load comes and goes.");
+                    "While a jack holds, every limit was looked at with the post beside it carrying nothing: where it just comes free with"
+                            + " its screw at the lower end of the turn, and with the beam over it raised by the turn and one smallest"
+                            + " turn more; and, for posts, pads, contacts, fastenings and standing, with the post ready at either end of"
+                            + " the turn while live load comes and goes.");
         }
         all.add("Raising a floor that has crept straightens timber that has grown crooked: it may spring back or crack"
                 + " finishes however slowly it goes.");
