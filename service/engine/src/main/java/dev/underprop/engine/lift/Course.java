@@ -28,9 +28,9 @@ record Course(double[] raised, Shape shape, double[] values, String moves, List<
 
     /**
      * The turn is made while a jack holds the beam clear of the post: by its smallest turn above the higher of where its screw
-     * was and where it comes to, as nobody on site can tell less. On its way there and back it passes where the post just comes
-     * free at the lower of the two: the post's load falls up to there, and the jack's alone changes beyond, so that forces are
-     * greatest at either end, or where the jack does not press yet, which is how the floor stands before and after.
+     * was and where it comes to, as nobody on site can tell less. On its way there and back a post may carry more than at either
+     * end, where the post comes free or a neighbour comes clear: all of the way is looked at, with the screw as it was and as it
+     * is then.
      */
     private Course onJack(LiftFloor floor, Gauges gauges, Course before, LiftFloor.Jack jack) {
         int post = jack.post();
@@ -51,6 +51,19 @@ record Course(double[] raised, Shape shape, double[] values, String moves, List<
             }
             all.add(held);
             worse = worse.worse(gauges.read(held, down));
+        }
+        Jacked highest = all.get(0);
+        double[] off = floor.touching(jack, shape);
+        for (int b = 0; b < off.length; b++) {
+            off[b] = Math.min(off[b], touching[b]);
+        }
+        for (double screw : new double[] {before.raised[post], raised[post]}) {
+            for (Shape met : floor.onTheWay(highest, off, screw)) {
+                if (!met.stands()) {
+                    return moving(met.moves());
+                }
+                worse = worse.worse(gauges.read(highest.with(met, highest.lifts()), down));
+            }
         }
         return new Course(raised, shape, worse.values, moves, List.copyOf(all));
     }

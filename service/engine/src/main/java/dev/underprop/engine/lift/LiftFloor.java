@@ -34,6 +34,9 @@ final class LiftFloor {
     /** Clear space or overlap over a freed post that counts as none (m). */
     private static final double FREE = 1e-9;
 
+    /** A change of contacts is found this closely (m): a jack on stiff posts gains some newtons by it. */
+    private static final double CHANGE = 1e-7;
+
     private final StudiedFloor floor;
     private final Rules rules;
     private final List<Head> heads = new ArrayList<>();
@@ -377,6 +380,106 @@ final class LiftFloor {
             }
         }
         return held.with(new Shape(solutions, combinations, ""), lifts);
+    }
+
+    /**
+     * The floor on either side of every change of contacts while a jack is raised from where it touches to where it holds, its
+     * post's screw at one height. Between changes all forces and movements go straight with the jack: the parameters for which one
+     * set of contacts is right are convex (R. W. Cottle, J.-S. Pang, R. E. Stone, The Linear Complementarity Problem, 1992, on
+     * parametric problems; from memory).
+     *
+     * @param held where the jack holds, under every case
+     * @param from how far its head is up where it touches, by bound (m)
+     * @param screw how far the post's screw is up (m)
+     */
+    List<Shape> onTheWay(Jacked held, double[] from, double screw) {
+        double[] raised = held.raised().clone();
+        raised[held.jack().post()] = screw;
+        List<StudiedFloor.Gravity> cases = floor.gravity();
+        List<List<List<Solution>>> ways = new ArrayList<>();
+        int longest = 0;
+        for (int b = 0; b < bounds.size(); b++) {
+            List<List<Solution>> of = new ArrayList<>();
+            for (int i = 0; i < cases.size(); i++) {
+                Raising raising = new Raising(
+                        held.jack(), bounds.get(b), raised, cases.get(i).load());
+                raising.go(from[b], held.touching()[b] + held.lifts()[b][i]);
+                of.add(raising.met);
+                longest = Math.max(longest, raising.met.size());
+            }
+            ways.add(of);
+        }
+        List<Shape> shapes = new ArrayList<>();
+        for (int k = 0; k < longest; k++) {
+            int nth = k;
+            shapes.add(following(cases, (b, i) -> {
+                List<Solution> met = ways.get(b).get(i);
+                return met.get(Math.min(nth, met.size() - 1));
+            }));
+        }
+        return shapes;
+    }
+
+    /** A jack going up under one case: what is met where contacts change. */
+    private final class Raising {
+
+        private final Jack jack;
+        private final Bound bound;
+        private final double[] raised;
+        private final LoadCase load;
+        private final Rules by;
+        private final List<Solution> met = new ArrayList<>();
+
+        Raising(Jack jack, Bound bound, double[] raised, LoadCase load) {
+            this.jack = jack;
+            this.bound = bound;
+            this.raised = raised;
+            this.load = load;
+            this.by = floor.withJack(rules, jack.contact());
+        }
+
+        private Solution at(double up) {
+            solved++;
+            return solve(bound, gaps(bound, raised).with(jack.unit(), -up), load, by);
+        }
+
+        private Solution lower(Solution from, double by) {
+            solved++;
+            return bound.stiffness().solver().varied(from, new LoadCase(new int[] {jack.unit()}, new double[] {by}));
+        }
+
+        void go(double from, double to) {
+            Solution highest = at(to);
+            boolean settled = highest.outcome() == Solution.Outcome.SETTLED;
+            Solution first = settled ? lower(highest, to - from) : at(from);
+            met.add(first);
+            between(from, first, to, highest);
+        }
+
+        private void between(double low, Solution under, double high, Solution over) {
+            boolean known = under.outcome() == Solution.Outcome.SETTLED && over.outcome() == Solution.Outcome.SETTLED;
+            if (known && alike(under, over)) {
+                return;
+            }
+            if (!known || high - low <= CHANGE) {
+                met.add(under);
+                met.add(over);
+                return;
+            }
+            double middle = (low + high) / 2;
+            Solution half = lower(over, high - middle);
+            between(low, under, middle, half);
+            between(middle, half, high, over);
+        }
+
+        private boolean alike(Solution one, Solution other) {
+            for (int c = 0; c < floor.places().size(); c++) {
+                if (one.closed(c) != other.closed(c)) {
+                    return false;
+                }
+            }
+            return true;
+        }
     }
 
     /** How far the head of a jack is up where it touches the beam in a shape under dead load, by bound (m). */

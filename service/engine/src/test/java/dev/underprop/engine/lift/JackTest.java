@@ -85,7 +85,9 @@ class JackTest {
     @Test
     void carriesWhatTheLeverRuleGivesIt() {
         double span = 4 * FOOT;
-        for (double off : new double[] {18 * INCH, 2 * FOOT, -5 * INCH}) {
+        // Not in the very middle: there beam and floor would balance on the jack alone, and rounding decide whether
+        // they stand.
+        for (double off : new double[] {18 * INCH, 23.9 * INCH, -5 * INCH}) {
             LiftRequest asked = by(
                     Lifts.request(two, EIGHTH, ACME, INCH / 8, 0),
                     List.of(new LiftRequest.Jack(0, without(stand("jack", off, 20000 * POUND)), STROKE)));
