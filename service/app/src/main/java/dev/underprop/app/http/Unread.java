@@ -11,8 +11,12 @@ import java.time.Duration;
  * answer says that the connection ends (RFC 9112, 9.6).
  */
 final class Unread {
+    /** Bytes that are read away at most. */
     private static final int MOST = 1 << 20;
+
+    /** How long they are waited for. */
     private static final Duration PATIENCE = Duration.ofSeconds(2);
+
     private static final int CHUNK = 8192;
     private static final String CONNECTION = "Connection";
 

@@ -17,7 +17,6 @@ import dev.underprop.engine.clause.asce7_16.Combination;
 import dev.underprop.engine.clause.asce7_16.LoadKind;
 import dev.underprop.engine.clause.asce7_16.Section2_4;
 import dev.underprop.engine.plan.JobPlan;
-import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
 import dev.underprop.engine.plan.Shore;
@@ -301,18 +300,7 @@ class JackTest {
 
     /** One ply of 2x12, which its depth makes slender. */
     private static JobPlan narrow(JobPlan plan) {
-        Shore shore = plan.shores().get(0);
-        return Lifts.plan(
-                plan.floor(),
-                List.of(new Shore(
-                        shore.name(),
-                        shore.y(),
-                        Lifts.member(1, 11.25),
-                        shore.start(),
-                        shore.length(),
-                        shore.gaps(),
-                        shore.posts(),
-                        shore.bracing())));
+        return Lifts.onBeam(plan, Lifts.member(1, 11.25));
     }
 
     /**
@@ -440,21 +428,7 @@ class JackTest {
 
     /** Its beam almost without weight, so that it lies as straight on posts alone as on posts and jack when the floor is found. */
     private static JobPlan light(JobPlan plan) {
-        Shore shore = plan.shores().get(0);
-        Member beam = shore.beam();
-        Member light =
-                new Member(beam.label(), beam.ply(), beam.plies(), beam.grade(), beam.nominal(), beam.moisture(), 1e-3);
-        return Lifts.plan(
-                plan.floor(),
-                List.of(new Shore(
-                        shore.name(),
-                        shore.y(),
-                        light,
-                        shore.start(),
-                        shore.length(),
-                        shore.gaps(),
-                        shore.posts(),
-                        shore.bracing())));
+        return Lifts.onBeam(plan, Lifts.weightless(plan.shores().get(0).beam()));
     }
 
     /** What posts, and last the jack, carry under dead load, all raised from snug (N). */

@@ -133,6 +133,27 @@ final class Lifts {
         return plan(floor, List.of(shore));
     }
 
+    /** The same on another shore beam. */
+    static JobPlan onBeam(JobPlan plan, Member beam) {
+        Shore shore = plan.shores().get(0);
+        return plan(
+                plan.floor(),
+                List.of(new Shore(
+                        shore.name(),
+                        shore.y(),
+                        beam,
+                        shore.start(),
+                        shore.length(),
+                        shore.gaps(),
+                        shore.posts(),
+                        shore.bracing())));
+    }
+
+    /** The same with next to no weight of its own. */
+    static Member weightless(Member beam) {
+        return new Member(beam.label(), beam.ply(), beam.plies(), beam.grade(), beam.nominal(), beam.moisture(), 1e-3);
+    }
+
     static JobPlan plan(Floor floor, List<Shore> shores) {
         return new JobPlan(Basis.US_ASD, floor, shores, GROUND, List.of(SHORED, NEAR_OUT), EXACT);
     }

@@ -8,10 +8,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.underprop.engine.plan.JobPlan;
-import dev.underprop.engine.plan.Member;
 import dev.underprop.engine.plan.Pad;
 import dev.underprop.engine.plan.Post;
-import dev.underprop.engine.plan.Shore;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -171,20 +169,6 @@ class RandomJacksTest {
 
     /** A beam almost without weight lies as straight on posts alone as on posts and jack when the floor is found. */
     private static JobPlan light(JobPlan plan, int plies) {
-        Shore shore = plan.shores().get(0);
-        Member beam = Lifts.member(plies, 9.25);
-        Member light =
-                new Member(beam.label(), beam.ply(), beam.plies(), beam.grade(), beam.nominal(), beam.moisture(), 1e-3);
-        return Lifts.plan(
-                plan.floor(),
-                List.of(new Shore(
-                        shore.name(),
-                        shore.y(),
-                        light,
-                        shore.start(),
-                        shore.length(),
-                        shore.gaps(),
-                        shore.posts(),
-                        shore.bracing())));
+        return Lifts.onBeam(plan, Lifts.weightless(Lifts.member(plies, 9.25)));
     }
 }
