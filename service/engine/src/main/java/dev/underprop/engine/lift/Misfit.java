@@ -36,11 +36,11 @@ public sealed interface Misfit {
     record JackOffBeam(int jack, String name) implements Misfit {}
 
     /**
-     * A jack stands where a post does, or its pad lies over the pad of a post.
+     * A jack stands where a post or another jack does, or its pad lies over the pad of a post.
      *
      * @param jack its index
      * @param name in the plan's names
-     * @param post in the plan's names
+     * @param post what is in its way, in the plan's names: a post, or another jack
      */
     record JackInTheWay(int jack, String name, String post) implements Misfit {}
 

@@ -94,6 +94,12 @@ final class Wanted {
             if (x < plan.shores().get(of).start() || x > plan.shores().get(of).end()) {
                 misfits.add(new Misfit.JackOffBeam(j, jack.stand().name()));
             }
+            for (int k = 0; k < j; k++) {
+                Post other = request.jacks().get(k).stand();
+                if (jacks.get(k).shore() == of && Math.abs(other.x() - x) < SAME_PLACE) {
+                    misfits.add(new Misfit.JackInTheWay(j, jack.stand().name(), other.name()));
+                }
+            }
             PadOverlap.Placed here = new PadOverlap.Placed(jack.stand(), y, 0);
             for (Shore shore : plan.shores()) {
                 for (Post post : shore.posts()) {

@@ -221,6 +221,9 @@ class JackTest {
                 .containsExactly(new Misfit.JackOffBeam(0, "jack 0"));
         assertThat(Lifter.misfits(four, by(asked, with(jacks, jack(0, 12 * INCH)))))
                 .containsExactly(new Misfit.JackInTheWay(0, "jack 0", "A1"));
+        assertThat(Lifter.misfits(
+                        four, by(asked, with(jacks, jack(0, jacks.get(1).stand().x())))))
+                .containsExactly(new Misfit.JackInTheWay(1, "jack 1", "jack 0"));
     }
 
     private static List<LiftRequest.Jack> with(List<LiftRequest.Jack> jacks, LiftRequest.Jack first) {

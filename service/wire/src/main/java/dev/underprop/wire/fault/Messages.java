@@ -243,7 +243,7 @@ public enum Messages {
             "Describe a jack for it, or take its target out."),
     JACK_OFF_BEAM("The jack {0} does not stand under the beam of its post.", "Look at its at."),
     JACK_IN_THE_WAY(
-            "The jack {0} stands where post {1} stands, or its pad lies over that post's pad.",
+            "The jack {0} stands where {1} stands, or its pad lies over the pad of {1}.",
             "Set it further away, on a pad of its own that lies clear of the pads of posts."),
     POINT_UNPLACED("It is not said where the point {0} lies.", "Give post, or along and across."),
     POINT_TWO_WAYS("It is said twice where the point {0} lies.", "Give post, or along and across, not both."),
