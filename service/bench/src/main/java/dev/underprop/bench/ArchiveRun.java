@@ -11,8 +11,9 @@ import java.util.Locale;
 /**
  * Writes an archive and measures the real jar over it: {@code java -cp benchmarks.jar dev.underprop.bench.ArchiveRun JAR FOLDER
  * PLANS...}. For each number of plans: time, plans a second and peak memory of the process, with two workers on lines and brief
- * records; for the first number also one worker, a folder of YAML, and the floor, which is to read, parse and validate each line and
- * to write an empty record.
+ * records; for the first number also a folder of YAML, and the floor, which is to read, parse and validate each line and to write an
+ * empty record; for the last number also one worker, and one worker on one processor. The JVM's compilers and its collector take the
+ * second processor beside a single worker, so that only the latter tells what a processor more brings.
  */
 public final class ArchiveRun {
     private static final double SECONDS = 1e-9;
@@ -20,6 +21,11 @@ public final class ArchiveRun {
 
     /** A bound, so that peaks tell what is needed and not how much the machine has to spare. */
     private static final String HEAP = "-Xmx256m";
+
+    /** As README says for archives. */
+    private static final String COLLECTOR = "-XX:+UseParallelGC";
+
+    private static final List<String> ONE_PROCESSOR = List.of("taskset", "-c", "0");
 
     private ArchiveRun() {}
 
@@ -31,22 +37,37 @@ public final class ArchiveRun {
     public static void main(String[] args) throws IOException, InterruptedException {
         Path jar = Path.of(args[0]);
         Path folder = Files.createDirectories(Path.of(args[1]));
-        boolean first = true;
+        List<String> counts = List.of(args).subList(2, args.length);
         double floor = 0;
-        for (String count : List.of(args).subList(2, args.length)) {
-            int plans = Integer.parseInt(count);
+        for (int i = 0; i < counts.size(); i++) {
+            int plans = Integer.parseInt(counts.get(i));
             Path lines = lines(folder, plans);
             System.out.printf(Locale.ROOT, "%d plans, %d bytes%n", plans, Files.size(lines));
-            if (first) {
-                floor = floor(lines, plans);
-                measure(jar, folder, lines, plans, 1);
-                measure(jar, folder, yaml(folder, plans), plans, 2);
+            if (i == 0) {
+                floor = floor(lines, plans).processor();
+                measure(jar, folder, yaml(folder, plans), plans, 2, List.of());
             }
-            double whole = measure(jar, folder, lines, plans, 2);
-            System.out.printf(Locale.ROOT, "  %.1f times the processor time of the floor%n", whole / floor);
-            first = false;
+            Taken two = measure(jar, folder, lines, plans, 2, List.of());
+            System.out.printf(Locale.ROOT, "  %.1f times the processor time of the floor%n", two.processor() / floor);
+            if (i == counts.size() - 1) {
+                Taken one = measure(jar, folder, lines, plans, 1, List.of());
+                Taken alone = measure(jar, folder, lines, plans, 1, ONE_PROCESSOR);
+                System.out.printf(
+                        Locale.ROOT,
+                        "  two workers: %.2f times one, %.2f times one on one processor%n",
+                        one.seconds() / two.seconds(),
+                        alone.seconds() / two.seconds());
+            }
         }
     }
+
+    /**
+     * What a run took.
+     *
+     * @param seconds from start to end
+     * @param processor seconds of processors for each plan
+     */
+    private record Taken(double seconds, double processor) {}
 
     private static Path lines(Path folder, int plans) throws IOException {
         Path file = folder.resolve("plans-" + plans + ".ndjson");
@@ -64,7 +85,7 @@ public final class ArchiveRun {
         return all;
     }
 
-    private static double floor(Path lines, int plans) throws IOException, InterruptedException {
+    private static Taken floor(Path lines, int plans) throws IOException, InterruptedException {
         Floor floor = new Floor();
         floor.run(lines, 2);
         Duration before = ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO);
@@ -74,11 +95,13 @@ public final class ArchiveRun {
         return report("floor, two threads", plans, System.nanoTime() - start, after.minus(before), 0);
     }
 
-    private static double measure(Path jar, Path folder, Path input, int plans, int workers)
+    private static Taken measure(Path jar, Path folder, Path input, int plans, int workers, List<String> held)
             throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of(
+        List<String> command = new ArrayList<>(held);
+        command.addAll(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 HEAP,
+                COLLECTOR,
                 "-jar",
                 jar.toString(),
                 "check",
@@ -103,7 +126,8 @@ public final class ArchiveRun {
             busy = process.info().totalCpuDuration().orElse(busy);
             Thread.sleep(POLL_MILLIS);
         }
-        String what = input.getFileName() + ", workers " + workers + ", status " + process.exitValue();
+        String where = held.isEmpty() ? "" : ", one processor";
+        String what = input.getFileName() + ", workers " + workers + where + ", status " + process.exitValue();
         return report(what, plans, System.nanoTime() - start, busy, peak);
     }
 
@@ -121,19 +145,19 @@ public final class ArchiveRun {
         }
     }
 
-    /** Tells what was measured, and returns the processor time of a plan (s). */
-    private static double report(String what, int plans, long nanos, Duration busy, long peak) {
+    /** Tells what was measured. */
+    private static Taken report(String what, int plans, long nanos, Duration busy, long peak) {
         double seconds = nanos * SECONDS;
         double processor = busy.toMillis() / 1000.0;
         System.out.printf(
                 Locale.ROOT,
-                "  %-46s %8.1f s %7.0f plans/s %8.1f processor s %7.0f plans a processor s %6d MB%n",
+                "  %-56s %8.1f s %7.0f plans/s %8.1f processor s %7.0f plans a processor s %6d MB%n",
                 what,
                 seconds,
                 plans / seconds,
                 processor,
                 plans / processor,
                 peak / 1024);
-        return processor / plans;
+        return new Taken(seconds, processor / plans);
     }
 }

@@ -2,6 +2,7 @@ package dev.underprop.app.http;
 
 import io.javalin.config.JettyConfig;
 import java.time.Duration;
+import java.util.concurrent.LinkedBlockingQueue;
 import org.eclipse.jetty.http.UriCompliance;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
@@ -31,9 +32,13 @@ final class JettySettings {
         jetty.modifyServletContextHandler(context -> context.setErrorHandler(new ErrorPages()));
     }
 
+    /** With a plain queue: the server's own starts the whole of JMX to be laid out well, a twentieth of a second of a start. */
     private static QueuedThreadPool threads(Settings settings) {
-        QueuedThreadPool threads =
-                new QueuedThreadPool(settings.bounds().requestThreads(), FEWEST_THREADS, (int) THREAD_IDLE.toMillis());
+        QueuedThreadPool threads = new QueuedThreadPool(
+                settings.bounds().requestThreads(),
+                FEWEST_THREADS,
+                (int) THREAD_IDLE.toMillis(),
+                new LinkedBlockingQueue<>());
         threads.setName("http");
         return threads;
     }

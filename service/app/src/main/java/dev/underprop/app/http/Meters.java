@@ -20,6 +20,7 @@ import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the service counts. The values of every label are few and known: templates of addresses, methods, statuses, stages, verdicts.
@@ -39,18 +40,13 @@ final class Meters implements Workbench.Tally, AutoCloseable {
     };
 
     private final PrometheusMeterRegistry registry = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
-    private final JvmGcMetrics collections = new JvmGcMetrics();
     private final Counter contactStates = Counter.builder("underprop.contact.states")
             .description("Contact states that were factorised")
             .register(registry);
 
+    private @Nullable JvmGcMetrics collections;
+
     Meters() {
-        new JvmMemoryMetrics().bindTo(registry);
-        new JvmThreadMetrics().bindTo(registry);
-        new ProcessorMetrics().bindTo(registry);
-        new FileDescriptorMetrics().bindTo(registry);
-        new UptimeMetrics().bindTo(registry);
-        collections.bindTo(registry);
         Gauge.builder("underprop.build.info", () -> 1)
                 .description("What runs")
                 .tag("version", Version.number())
@@ -143,12 +139,29 @@ final class Meters implements Workbench.Tally, AutoCloseable {
 
     /** All of it, in the text format of Prometheus. */
     String text() {
+        watchProcess();
         return registry.scrape();
     }
 
+    /** Watches the process itself from when somebody asks first, and not from the start on, which it would make a tenth longer. */
+    private synchronized void watchProcess() {
+        if (collections != null) {
+            return;
+        }
+        collections = new JvmGcMetrics();
+        collections.bindTo(registry);
+        new JvmMemoryMetrics().bindTo(registry);
+        new JvmThreadMetrics().bindTo(registry);
+        new ProcessorMetrics().bindTo(registry);
+        new FileDescriptorMetrics().bindTo(registry);
+        new UptimeMetrics().bindTo(registry);
+    }
+
     @Override
-    public void close() {
-        collections.close();
+    public synchronized void close() {
+        if (collections != null) {
+            collections.close();
+        }
         registry.close();
     }
 }

@@ -50,7 +50,7 @@ record Course(double[] raised, Shape shape, double[] values, String moves, List<
                 return moving(held.shape().moves());
             }
             all.add(held);
-            worse = worse.worse(gauges.read(held, down));
+            worse = worse.worse(gauges.limits(), gauges.read(held, down));
         }
         Jacked highest = all.get(0);
         double[] off = floor.touching(jack, shape);
@@ -62,7 +62,7 @@ record Course(double[] raised, Shape shape, double[] values, String moves, List<
                 if (!met.stands()) {
                     return moving(met.moves());
                 }
-                worse = worse.worse(gauges.read(highest.with(met, highest.lifts()), down));
+                worse = worse.worse(gauges.limits(), gauges.read(highest.with(met, highest.lifts()), down));
             }
         }
         return new Course(raised, shape, worse.values, moves, List.copyOf(all));
@@ -88,10 +88,10 @@ record Course(double[] raised, Shape shape, double[] values, String moves, List<
     }
 
     /** The same with whatever values were greater in more cases. */
-    Course worse(double[] more) {
+    Course worse(List<Limit> limits, double[] more) {
         double[] worst = values.clone();
         for (int i = 0; i < worst.length; i++) {
-            worst[i] = Math.max(worst[i], more[i]);
+            worst[i] = limits.get(i).worse(worst[i], more[i]);
         }
         return new Course(raised, shape, worst, moves, jacked);
     }

@@ -46,6 +46,13 @@ public record Limit(Kind kind, String place, double allowed) {
         return broken(after) && !(after <= before * (1 + ROUNDING));
     }
 
+    /** The worse of two values: not known (NaN) where one of them is not, unless the other is beyond what is allowed. */
+    double worse(double one, double other) {
+        double worst = Math.max(one, other);
+        double known = Double.isNaN(one) ? other : one;
+        return Double.isNaN(worst) && broken(known) ? known : worst;
+    }
+
     /** Part of what is allowed that is used; above 1 where broken. */
     double used(double value) {
         return value == 0 ? 0 : value / allowed;

@@ -38,14 +38,14 @@ final class Watch {
         if (!lifted.stands()) {
             return course.moving(lifted.moves());
         }
-        Course held = onJack(course.worse(gauges.pulls(lifted)));
+        Course held = onJack(course.worse(gauges.limits(), gauges.pulls(lifted)));
         List<Gravity> relieving = relieving(course.shape());
         if (relieving.isEmpty() || !held.stands()) {
             return held;
         }
         Shape relieved = floor.under(course.shape(), relieving);
         return relieved.stands()
-                ? held.worse(gauges.contacts(relieved, course.raised(), down))
+                ? held.worse(gauges.limits(), gauges.contacts(relieved, course.raised(), down))
                 : held.moving(relieved.moves());
     }
 
@@ -63,14 +63,14 @@ final class Watch {
         if (!lifted.shape().stands()) {
             return course.moving(lifted.shape().moves());
         }
-        Course watched = course.worse(gauges.pulls(lifted.shape()));
+        Course watched = course.worse(gauges.limits(), gauges.pulls(lifted.shape()));
         List<Gravity> relieving = relieving(held.shape());
         if (relieving.isEmpty()) {
             return watched;
         }
         Jacked relieved = floor.onJack(held, relieving);
         return relieved.shape().stands()
-                ? watched.worse(gauges.contacts(relieved, down))
+                ? watched.worse(gauges.limits(), gauges.contacts(relieved, down))
                 : watched.moving(relieved.shape().moves());
     }
 
@@ -87,7 +87,7 @@ final class Watch {
         }
         Shape held = floor.under(shape, patterned);
         return held.stands()
-                ? course.worse(gauges.strengths(held, course.raised(), down))
+                ? course.worse(gauges.limits(), gauges.strengths(held, course.raised(), down))
                 : course.moving(held.moves());
     }
 }

@@ -66,6 +66,18 @@ class LiftPartsTest {
     }
 
     @Test
+    void whatIsNotKnownHidesOnlyWhatIsWithinTheLimit() {
+        Limit limit = new Limit(Limit.Kind.POST, "post A", 1);
+
+        assertThat(limit.worse(0.5, 0.7)).isEqualTo(0.7);
+        assertThat(limit.worse(0.5, Double.NaN)).isNaN();
+        assertThat(limit.worse(Double.NaN, 0.5)).isNaN();
+        assertThat(limit.worse(Double.NaN, Double.NaN)).isNaN();
+        assertThat(limit.worse(1.3, Double.NaN)).isEqualTo(1.3);
+        assertThat(limit.worse(Double.NaN, Double.POSITIVE_INFINITY)).isInfinite();
+    }
+
+    @Test
     void aLineIsStraightBetweenItsPointsAndEndsAtThem() {
         List<LiftRequest.Point> points = List.of(
                 new LiftRequest.Point("a", 0, 1, 0, Double.NaN),

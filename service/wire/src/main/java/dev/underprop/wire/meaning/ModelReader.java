@@ -32,6 +32,7 @@ public final class ModelReader {
         @SuppressWarnings("resource")
         ValidatorFactory factory = Validation.byProvider(HibernateValidator.class)
                 .configure()
+                .ignoreXmlConfiguration()
                 .messageInterpolator(new NoMessages())
                 .buildValidatorFactory();
         return factory.getValidator();

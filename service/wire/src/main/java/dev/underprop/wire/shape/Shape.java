@@ -1,6 +1,8 @@
 package dev.underprop.wire.shape;
 
 import java.util.Map;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /** The shape that a value must have. */
 sealed interface Shape {
@@ -69,13 +71,30 @@ sealed interface Shape {
         }
     }
 
-    /**
-     * An object with known members.
-     *
-     * @param members shape by name, sorted by name; filled after construction, since models may hold
-     *     themselves
-     */
-    record Members(Map<String, Shape> members) implements Shape {
+    /** An object with known members, which are found when they are first asked for: most plans have few kinds of objects. */
+    final class Members implements Shape {
+        private final Supplier<Map<String, Shape>> finder;
+        private volatile @Nullable Map<String, Shape> found;
+
+        /**
+         * An object.
+         *
+         * @param finder finds the members, the same ones however often it is asked
+         */
+        Members(Supplier<Map<String, Shape>> finder) {
+            this.finder = finder;
+        }
+
+        /** Shape by name, sorted by name. */
+        Map<String, Shape> members() {
+            Map<String, Shape> members = found;
+            if (members == null) {
+                members = finder.get();
+                found = members;
+            }
+            return members;
+        }
+
         @Override
         public String phrase() {
             return "an object";

@@ -15,7 +15,7 @@ import java.util.Set;
 /**
  * Compares trees with the class they are to be bound to and reports every difference at once: unknown members, wrong
  * kinds, nulls, fractions where whole numbers are wanted, items that stand twice in a set. A member that is missing is
- * not a matter of shape. Does not change after construction, so several threads may use it.
+ * not a matter of shape. Several threads may use it.
  */
 public final class ShapeCheck {
     private final Shape root;

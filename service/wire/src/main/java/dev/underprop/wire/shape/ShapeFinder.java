@@ -6,11 +6,12 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.introspect.BeanPropertyDefinition;
 import java.math.BigDecimal;
 import java.math.BigInteger;
-import java.util.HashMap;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Finds the shape that a model's class stands for, with the names that the mapper would bind. */
 final class ShapeFinder {
@@ -20,7 +21,7 @@ final class ShapeFinder {
             List.of(double.class, Double.class, float.class, Float.class, BigDecimal.class, Number.class);
 
     private final ObjectMapper mapper;
-    private final Map<JavaType, Shape.Members> known = new HashMap<>();
+    private final Map<JavaType, Shape.Members> known = new ConcurrentHashMap<>();
 
     ShapeFinder(ObjectMapper mapper) {
         this.mapper = mapper;
@@ -60,20 +61,18 @@ final class ShapeFinder {
     }
 
     private Shape ofBean(JavaType type) {
-        Shape.Members found = known.get(type);
-        if (found != null) {
-            return found;
-        }
+        return known.computeIfAbsent(type, bean -> new Shape.Members(() -> members(bean)));
+    }
+
+    private Map<String, Shape> members(JavaType type) {
         // Sorted, for the order of reflection is not promised, and messages list the names.
         Map<String, Shape> members = new TreeMap<>();
-        Shape.Members shape = new Shape.Members(members);
-        known.put(type, shape);
         BeanDescription description = mapper.getDeserializationConfig().introspect(type);
         for (BeanPropertyDefinition property : description.findProperties()) {
             if (property.couldDeserialize()) {
                 members.put(property.getName(), of(property.getPrimaryType()));
             }
         }
-        return shape;
+        return Collections.unmodifiableMap(members);
     }
 }
