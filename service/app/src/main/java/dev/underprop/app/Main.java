@@ -63,12 +63,24 @@ public final class Main implements Runnable {
                 .execute(args);
     }
 
-    /** The command that is named first, or all where none is: what belongs to the others costs a tenth of a second to read. */
-    private static List<Class<?>> commands(String... args) {
-        List<Class<?>> named = COMMANDS.stream()
+    /**
+     * The command that is named first, or all where none is: what belongs to the others costs a tenth of a second to read. It is made
+     * before its options are read, so that it may begin.
+     */
+    private static List<?> commands(String... args) {
+        return COMMANDS.stream()
                 .filter(type -> args.length > 0 && name(type).equals(args[0]))
-                .toList();
-        return named.isEmpty() ? COMMANDS : named;
+                .findFirst()
+                .<List<?>>map(type -> List.of(made(type)))
+                .orElse(COMMANDS);
+    }
+
+    private static Object made(Class<?> command) {
+        try {
+            return CommandLine.defaultFactory().create(command);
+        } catch (Exception e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     private static String name(Class<?> command) {

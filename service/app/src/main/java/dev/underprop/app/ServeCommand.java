@@ -4,6 +4,7 @@ import dev.underprop.app.batch.Batch;
 import dev.underprop.app.http.Entrance;
 import dev.underprop.app.http.Service;
 import dev.underprop.app.http.Settings;
+import dev.underprop.app.http.Trial;
 import dev.underprop.app.log.LogSettings;
 import java.io.PrintWriter;
 import java.net.InetAddress;
@@ -21,6 +22,9 @@ import picocli.CommandLine.Spec;
 @Command(name = "serve", description = "Answers plans by HTTP.", mixinStandardHelpOptions = true, sortOptions = false)
 final class ServeCommand implements Callable<Integer> {
     private static final int HIGHEST_PORT = 65_535;
+
+    /** Begins before the options are read, which takes as long as setting the log up. */
+    private final Trial trial = Trial.begin();
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -64,14 +68,17 @@ final class ServeCommand implements Callable<Integer> {
         if (port < 0 || port > HIGHEST_PORT) {
             throw new ParameterException(spec.commandLine(), "A port is a number from 0 to " + HIGHEST_PORT + ".");
         }
-        System.setProperty(LogSettings.FORM, log.name());
+        trial.awaitLog();
+        if (log == LogForm.json) {
+            LogSettings.json();
+        }
         PrintWriter err = spec.commandLine().getErr();
         Service service;
         boolean secure;
         try {
             Entrance chosen = entrance.entrance(spec.commandLine(), isLoopback());
             secure = chosen.tls().isPresent();
-            service = Service.start(new Settings(host, port, bounds.bounds(spec.commandLine()), chosen));
+            service = Service.start(trial, new Settings(host, port, bounds.bounds(spec.commandLine()), chosen));
         } catch (ParameterException e) {
             throw e;
         } catch (RuntimeException e) {

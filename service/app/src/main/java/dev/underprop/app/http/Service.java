@@ -24,7 +24,7 @@ import org.slf4j.LoggerFactory;
 public final class Service implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Service.class);
 
-    private final Trial trial = Trial.begin();
+    private final Trial trial;
     private final Readiness readiness = new Readiness();
     private final WebPages web = new WebPages();
     private final Meters meters = new Meters();
@@ -37,7 +37,8 @@ public final class Service implements AutoCloseable {
     private final Pages pages;
     private final Javalin javalin;
 
-    private Service(Settings settings, Consumer<RoutesConfig> more) {
+    private Service(Trial trial, Settings settings, Consumer<RoutesConfig> more) {
+        this.trial = trial;
         Bounds bounds = settings.bounds();
         drainTime = bounds.drainTime();
         stopTime = bounds.stopTime();
@@ -59,12 +60,22 @@ public final class Service implements AutoCloseable {
      * @throws IllegalStateException when the trial plan cannot be judged
      */
     public static Service start(Settings settings) {
-        return start(settings, routes -> {});
+        return start(Trial.begin(), settings);
+    }
+
+    /** The same with a trial that has begun. */
+    public static Service start(Trial trial, Settings settings) {
+        return start(trial, settings, routes -> {});
     }
 
     /** The same with further routes. */
     static Service start(Settings settings, Consumer<RoutesConfig> more) {
-        Service service = new Service(settings, more);
+        return start(Trial.begin(), settings, more);
+    }
+
+    private static Service start(Trial trial, Settings settings, Consumer<RoutesConfig> more) {
+        trial.awaitLog();
+        Service service = new Service(trial, settings, more);
         service.javalin.start();
         service.awaitTrial();
         service.readiness.ready();

@@ -10,20 +10,23 @@ import java.io.UncheckedIOException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
+import org.slf4j.ILoggerFactory;
+import org.slf4j.LoggerFactory;
 
 /**
- * The door, made and tried out on a thread of its own while the server opens its port: what would fail for every plan fails here,
- * before any is taken in. Each of the two takes about half of a start.
+ * The log, then the door, made and tried out on a thread of its own while the command line is read and the server opens its port: what
+ * would fail for every plan fails here, before any is taken in. Each of the two takes about half of a start.
  */
-final class Trial implements Supplier<PlanDoor> {
+public final class Trial implements Supplier<PlanDoor> {
     private static final String PLAN = "/demo/two-spans.yaml";
 
+    private final CompletableFuture<ILoggerFactory> log = new CompletableFuture<>();
     private final CompletableFuture<PlanDoor> door = new CompletableFuture<>();
 
     private Trial() {}
 
     /** Begins it. */
-    static Trial begin() {
+    public static Trial begin() {
         Trial trial = new Trial();
         Thread thread = new Thread(trial::run, "trial");
         thread.setDaemon(true);
@@ -45,7 +48,13 @@ final class Trial implements Supplier<PlanDoor> {
         }
     }
 
+    /** Waits for the log: what another thread logs while it is set up would be told late, and with a complaint. */
+    public void awaitLog() {
+        log.join();
+    }
+
     private void run() {
+        log.completeAsync(LoggerFactory::getILoggerFactory, Runnable::run);
         door.completeAsync(Trial::tried, Runnable::run);
     }
 

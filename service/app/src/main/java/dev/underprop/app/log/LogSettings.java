@@ -12,6 +12,7 @@ import ch.qos.logback.core.ConsoleAppender;
 import ch.qos.logback.core.encoder.Encoder;
 import ch.qos.logback.core.spi.ContextAwareBase;
 import java.nio.charset.StandardCharsets;
+import org.slf4j.LoggerFactory;
 
 /**
  * Sets the log up. In code and not in XML: a service starts a twentieth of a second sooner. A file that the property
@@ -20,9 +21,7 @@ import java.nio.charset.StandardCharsets;
 @ConfiguratorRank(ConfiguratorRank.CUSTOM_HIGH_PRIORITY)
 public final class LogSettings extends ContextAwareBase implements Configurator {
 
-    /** The property that says the form of lines: {@code json}, or else plain. */
-    public static final String FORM = "underprop.log";
-
+    private static final String OUTPUT = "stderr";
     private static final String LINE = "%d{yyyy-MM-dd'T'HH:mm:ss.SSSXXX, UTC} %-5level %logger{0} %msg %kvp{NONE}%n";
 
     /** Asked for by logback. */
@@ -38,8 +37,20 @@ public final class LogSettings extends ContextAwareBase implements Configurator 
         // Warns once for every list of the generated models.
         level(context, "org.hibernate.validator", Level.ERROR);
         Logger root = level(context, org.slf4j.Logger.ROOT_LOGGER_NAME, Level.INFO);
-        root.addAppender(errorOutput(context, "json".equals(System.getProperty(FORM)) ? json() : plain()));
+        root.addAppender(errorOutput(context, plain()));
         return ExecutionStatus.DO_NOT_INVOKE_NEXT_IF_ANY;
+    }
+
+    /** From now on an object a line, unless a file has set the log up. */
+    public static void json() {
+        json((LoggerContext) LoggerFactory.getILoggerFactory());
+    }
+
+    static void json(LoggerContext context) {
+        Logger root = context.getLogger(org.slf4j.Logger.ROOT_LOGGER_NAME);
+        if (root.detachAppender(OUTPUT)) {
+            root.addAppender(errorOutput(context, objects()));
+        }
     }
 
     private static Logger level(LoggerContext context, String name, Level level) {
@@ -54,7 +65,7 @@ public final class LogSettings extends ContextAwareBase implements Configurator 
         encoder.start();
         ConsoleAppender<ILoggingEvent> appender = new ConsoleAppender<>();
         appender.setContext(context);
-        appender.setName("stderr");
+        appender.setName(OUTPUT);
         appender.setTarget("System.err");
         appender.setEncoder(encoder);
         appender.start();
@@ -69,7 +80,7 @@ public final class LogSettings extends ContextAwareBase implements Configurator 
     }
 
     /** A JSON object a line; what is told of a request stands in kvpList. */
-    private static Encoder<ILoggingEvent> json() {
+    private static Encoder<ILoggingEvent> objects() {
         JsonEncoder encoder = new JsonEncoder();
         encoder.setWithNanoseconds(false);
         encoder.setWithSequenceNumber(false);

@@ -20,14 +20,8 @@ class LogSettingsTest {
 
     @AfterEach
     void takeBack() {
-        System.clearProperty(LogSettings.FORM);
         System.clearProperty("logback.configurationFile");
         context.stop();
-    }
-
-    private ExecutionStatus configure(String form) {
-        System.setProperty(LogSettings.FORM, form);
-        return new LogSettings().configure(context);
     }
 
     /** A request at the beginning of 1970, as it is written. */
@@ -49,14 +43,15 @@ class LogSettingsTest {
 
     @Test
     void aPlainLine() {
-        assertThat(configure("plain")).isEqualTo(ExecutionStatus.DO_NOT_INVOKE_NEXT_IF_ANY);
+        assertThat(new LogSettings().configure(context)).isEqualTo(ExecutionStatus.DO_NOT_INVOKE_NEXT_IF_ANY);
         assertThat(line())
                 .isEqualTo("1970-01-01T00:00:00.000Z INFO  requests answered status=200" + System.lineSeparator());
     }
 
     @Test
     void anObjectALine() {
-        configure("json");
+        new LogSettings().configure(context);
+        LogSettings.json(context);
 
         assertThat(line())
                 .startsWith("{\"timestamp\":0,\"level\":\"INFO\",\"loggerName\":\"dev.underprop.requests\"")
@@ -66,7 +61,7 @@ class LogSettingsTest {
 
     @Test
     void thoseWithoutNewsAreSilent() {
-        configure("plain");
+        new LogSettings().configure(context);
 
         assertThat(context.getLogger("org.hibernate.validator").getEffectiveLevel())
                 .isEqualTo(Level.ERROR);
@@ -80,6 +75,8 @@ class LogSettingsTest {
         System.setProperty("logback.configurationFile", "own.xml");
 
         assertThat(new LogSettings().configure(context)).isEqualTo(ExecutionStatus.INVOKE_NEXT_IF_ANY);
+        LogSettings.json(context);
+        assertThat(context.getLogger("ROOT").iteratorForAppenders().hasNext()).isFalse();
     }
 
     /** What runs here was set up by it: else debug lines would drown the tests. */
