@@ -142,6 +142,7 @@ class LiftHttpTest {
         assertThat(plan.get("stopRules").toString())
                 .contains("One jack at a time")
                 .doesNotContain("greatest torque");
+        assertThat(plan.get("assumptions").toString()).contains("Not looked at while a jack holds");
     }
 
     @Test

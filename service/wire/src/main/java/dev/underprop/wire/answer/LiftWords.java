@@ -189,9 +189,14 @@ final class LiftWords {
         if (request.byJacks()) {
             all.add(
                     "While a jack holds, every limit was looked at with the post beside it carrying nothing: where it just comes free with"
-                            + " its screw at the lower end of the turn, and with the beam over it raised by the turn and one smallest"
-                            + " turn more; and, for posts, pads, contacts, fastenings and standing, with the post ready at either end of"
-                            + " the turn while live load comes and goes.");
+                            + " its screw at the lower end of the turn, with the beam over it raised by the turn and one smallest turn"
+                            + " more, and between them wherever a contact opens or closes; and, for posts, pads, contacts, fastenings"
+                            + " and standing, in the first two places with the post ready at either end of the turn while live load"
+                            + " comes and goes.");
+            all.add(
+                    "Not looked at while a jack holds: live load that comes and goes between those two places, and whether the jack"
+                            + " itself comes to carry nothing. Keep people and their loads off the floor for as long as one holds (common"
+                            + " practice, no source).");
         }
         all.add("Raising a floor that has crept straightens timber that has grown crooked: it may spring back or crack"
                 + " finishes however slowly it goes.");
