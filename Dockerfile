@@ -37,7 +37,7 @@ HEALTHCHECK --interval=30s --timeout=5s --start-period=10s --retries=3 \
 # For a quick start, which README.md explains under "Start faster".
 ENTRYPOINT ["java", "-XX:SharedArchiveFile=/app/underprop.jsa", "-XX:+UseParallelGC", \
     "-XX:Tier4InvocationThreshold=150000", "-XX:Tier4MinInvocationThreshold=60000", "-XX:Tier4CompileThreshold=300000", \
-    "-XX:Tier4BackEdgeThreshold=1200000", "-XX:C1MaxInlineSize=20", "-XX:C1MaxInlineLevel=4", "-Dsun.reflect.inflationThreshold=1000", \
+    "-XX:Tier4BackEdgeThreshold=1200000", "-XX:C1MaxInlineSize=20", "-XX:C1MaxInlineLevel=4", "-XX:-UsePerfData", "-Dsun.reflect.inflationThreshold=1000", \
     "-Djava.locale.providers=CLDR", "-jar", "/app/underprop.jar"]
 # A container's own loopback answers nobody outside it, so the service listens on all of its addresses here, and who reaches it is
 # up to -p. For others than this machine: serve --host 0.0.0.0 --tokens FILE, see "Running it for others" in README.md.
